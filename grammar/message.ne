@@ -1,0 +1,2 @@
+@preprocessor esmodule
+main -> "x"

@@ -1,0 +1,6 @@
+// vitest.config.ts: which files are tests; pure files share one module graph, which saves half a second.
+import { defineConfig } from 'vitest/config'
+
+export default defineConfig({
+  test: { include: ['test/**/*.test.ts'], isolate: false, testTimeout: 20_000 },
+})
