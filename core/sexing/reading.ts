@@ -1,0 +1,86 @@
+// core/sexing/reading.ts: how each sign reads on a chick: which outcome it shows, and how often it is taken for another.
+import { signs, type SignId } from '../data/signs.ts'
+import type { Look } from '../looks/look.ts'
+
+/** What a keeper may note down for one sign, each with its chance; chances sum to 1. */
+export type Noted = Readonly<Record<string, number>>
+const unreadable: Noted = { unreadable: 1 }
+
+/** A reading taken for another `rate` of the time; where there is no other it is sure. */
+const swap = (shown: string, others: readonly string[], rate: number): Noted =>
+  others.length === 0
+    ? { [shown]: 1 }
+    : { [shown]: 1 - rate, ...Object.fromEntries(others.map((o) => [o, rate / others.length])) }
+
+const nearShades: readonly (readonly string[])[] = [
+  ['black', 'dark brown', 'chocolate', 'blue-grey'],
+  ['blue-grey', 'lavender grey', 'mauve', 'grey-brown', 'silver grey'],
+  ['white', 'pale yellow', 'cream', 'smoky white', 'khaki'],
+  ['buff', 'red-buff', 'golden brown'],
+  ['brown', 'grey-brown', 'dark brown', 'golden brown', 'dun', 'chocolate'],
+]
+const near = (a: string, b: string): boolean => nearShades.some((shades) => shades.includes(a) && shades.includes(b))
+
+/** The down as a sign: gold or silver where it tells, else its colour. */
+const downSays = ({ chick }: Look): string => (chick.ground === 'hidden' ? chick.colour : chick.ground)
+
+function downColour(look: Look, all: readonly Look[]): Noted {
+  const shown = downSays(look)
+  const others = [...new Set(all.map(downSays))].filter((o) => o !== shown)
+  const rates = signs['down colour'].misread
+  const flip = (other: string): number => {
+    const pair = (shown === 'gold' && other === 'silver') || (shown === 'silver' && other === 'gold')
+    if (!pair) return near(shown, other) ? rates.shade.rate : rates.colour.rate
+    const clear = look.chick.groundClear
+    return clear === 'no' ? 0.5 : rates[clear].rate
+  }
+  const noted: Record<string, number> = {}
+  for (const other of others) noted[other] = flip(other) / others.length
+  noted[shown] = 1 - Object.values(noted).reduce((sum, p) => sum + p, 0)
+  return noted
+}
+
+function headSpot({ chick }: Look, all: readonly Look[]): Noted {
+  if (chick.headSpotClear === 'no' || chick.headSpot === 'hidden') return unreadable
+  const { clear, faint, size } = signs['head spot'].misread
+  const missed = chick.headSpotClear === 'clear' ? clear.rate : faint.rate
+  const spots = new Set(all.map((l) => l.chick.headSpot))
+  const sized = (chick.headSpot === 'large' && spots.has('small')) || (chick.headSpot === 'small' && spots.has('large'))
+  if (chick.headSpot === 'none')
+    return spots.size > 1 ? { none: 1 - missed, [spots.has('small') ? 'small' : 'large']: missed } : { none: 1 }
+  const shown = chick.headSpot === 'blurred' ? 'large' : chick.headSpot
+  const noted: Record<string, number> = { [shown]: 1 }
+  const move = (to: string, p: number): void => {
+    noted[shown] = (noted[shown] ?? 0) - p
+    noted[to] = (noted[to] ?? 0) + p
+  }
+  if (sized) move(shown === 'large' ? 'small' : 'large', size.rate)
+  if (spots.has('none') && shown === 'small') move('none', missed)
+  return noted
+}
+
+function wing({ chick }: Look): Noted {
+  return swap(chick.wing, [chick.wing === 'fast' ? 'slow' : 'fast'], signs['wing feathers'].misread.sure.rate)
+}
+
+function skin({ chick }: Look): Noted {
+  const shown = chick.skin === 'dark' ? 'dark' : 'light'
+  return swap(shown, [shown === 'dark' ? 'light' : 'dark'], signs['skin colour'].misread.sure.rate)
+}
+
+function stripes({ chick }: Look, all: readonly Look[]): Noted {
+  if (chick.pattern !== 'striped' && chick.pattern !== 'blurred stripes') return unreadable
+  const shown = chick.pattern === 'striped' ? 'crisp' : 'blurred'
+  const plain = all.every((l) => l.chick.pattern === 'striped' || l.chick.pattern === 'blurred stripes')
+  const { sure, blend } = signs.stripes.misread
+  return swap(shown, [shown === 'crisp' ? 'blurred' : 'crisp'], plain ? sure.rate : blend.rate)
+}
+
+/** For each sign of a single chick: what would be noted. `all` are the looks of the whole hatch, which set what it can be taken for. */
+export const readings: Readonly<Record<Exclude<SignId, 'marks'>, (look: Look, all: readonly Look[]) => Noted>> = {
+  'down colour': downColour,
+  'head spot': headSpot,
+  'wing feathers': wing,
+  'skin colour': skin,
+  stripes,
+}

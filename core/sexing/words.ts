@@ -1,0 +1,86 @@
+// core/sexing/words.ts: what to look for on a cockerel and on a pullet, and what the figure for a sign rests on.
+import type { Sign } from '../answer.ts'
+import { markedBreeds, signs, type SignId } from '../data/signs.ts'
+import type { Look } from '../looks/look.ts'
+import type { Hatch, LookClass } from './hatch.ts'
+
+const wording: Readonly<Record<Exclude<SignId, 'marks'>, (look: Look) => string>> = {
+  'down colour': ({ chick }) => `${chick.words} down`,
+  'head spot': ({ chick }) =>
+    chick.headSpotClear === 'no' || chick.headSpot === 'hidden'
+      ? 'nothing to read'
+      : {
+          none: 'no spot on the head',
+          small: 'a pale spot on the head',
+          large: 'a large pale spot on the head',
+          blurred: 'a blurred pale patch on the head',
+          hidden: '',
+        }[chick.headSpot],
+  'wing feathers': ({ chick }) =>
+    chick.wing === 'fast'
+      ? 'wing primaries clearly longer than the coverts'
+      : 'wing primaries no longer than the coverts',
+  'skin colour': ({ chick }) => (chick.skin === 'dark' ? 'dark face and skin' : 'light face and skin'),
+  stripes: ({ chick }) =>
+    chick.pattern === 'striped'
+      ? 'dark, crisp stripes'
+      : chick.pattern === 'blurred stripes'
+        ? 'pale, blurred stripes'
+        : 'no stripes',
+}
+
+/** The two commonest wordings of one sex, joined with "or". */
+function common(classes: readonly LookClass[], word: (look: Look) => string): string {
+  const shares = new Map<string, number>()
+  for (const { share, look } of classes) shares.set(word(look), (shares.get(word(look)) ?? 0) + share)
+  const ranked = [...shares].filter(([, share]) => share > 0.04).toSorted((a, b) => b[1] - a[1])
+  return ranked
+    .slice(0, 2)
+    .map(([words]) => words)
+    .join(', or ')
+}
+
+export function describe(
+  id: SignId,
+  { M, F }: Hatch,
+  pure: string | undefined,
+): { readonly cockerel: string; readonly pullet: string } {
+  if (id !== 'marks') return { cockerel: common(M, wording[id]), pullet: common(F, wording[id]) }
+  const mark = markedBreeds.find(({ breed }) => breed === pure)?.mark ?? 'marked down'
+  return { cockerel: `mostly without ${mark}`, pullet: `mostly with ${mark}` }
+}
+
+const clarity = ['clear', 'good', 'faint', 'fair', 'poor', 'no']
+const worst = (found: readonly string[]): string =>
+  [...found].toSorted((a, b) => clarity.indexOf(b) - clarity.indexOf(a))[0] ?? 'good'
+
+/** Where the accuracy comes from: the least sure of the misread rates that went into it. */
+export function basisOf(id: SignId, { M, F }: Hatch, pure: string | undefined): Pick<Sign, 'basis' | 'status'> {
+  const looks = [...M, ...F].map(({ look }) => look)
+  const pick = ({
+    basis,
+    status,
+  }: {
+    readonly basis: string
+    readonly status: Sign['status']
+  }): Pick<Sign, 'basis' | 'status'> => ({ basis, status })
+  switch (id) {
+    case 'marks':
+      return { basis: markedBreeds.find(({ breed }) => breed === pure)?.basis ?? '', status: 'read' }
+    case 'head spot': {
+      const { clear, faint, size } = signs['head spot'].misread
+      if (looks.every(({ chick }) => chick.headSpot !== 'none')) return pick(size)
+      return pick(worst(looks.map(({ chick }) => chick.headSpotClear)) === 'clear' ? clear : faint)
+    }
+    case 'down colour': {
+      const readable = looks.filter(({ chick }) => chick.ground !== 'hidden' && chick.groundClear !== 'no')
+      if (readable.length === 0) return pick(signs['down colour'].misread.colour)
+      const least = worst(readable.map(({ chick }) => chick.groundClear))
+      return pick(signs['down colour'].misread[least === 'poor' || least === 'fair' ? least : 'good'])
+    }
+    case 'wing feathers':
+    case 'skin colour':
+    case 'stripes':
+      return pick(signs[id].misread.sure)
+  }
+}
