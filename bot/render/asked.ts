@@ -1,0 +1,17 @@
+// bot/render/asked.ts: what of an answer the keeper asked for, and how he writes.
+import type { Aspect, Manner, Question } from '../../core/question.ts'
+
+export type Asked = { readonly aspects: readonly Aspect[]; readonly manner: Manner }
+
+const plainManner: Manner = { symbols: false, units: 'both' }
+
+export const askedOf = (question: Question): Asked => ({
+  aspects: question.kind === 'cross' ? question.aspects : [],
+  manner: 'manner' in question ? question.manner : plainManner,
+})
+
+export const wants = (asked: Asked, ...aspects: readonly Aspect[]): boolean =>
+  aspects.some((aspect) => asked.aspects.includes(aspect))
+
+/** Nothing special asked: the short reply with everything a keeper needs. */
+export const usual = (asked: Asked): boolean => asked.aspects.every((aspect) => aspect === 'symbols')

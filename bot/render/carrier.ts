@@ -1,0 +1,71 @@
+// bot/render/carrier.ts: does this bird carry it: now, before, what moved it, what settles it.
+import { birdName } from './birds.ts'
+import { bullets, line, strong } from './document.ts'
+import { and, inHundred, number, plural } from './numbers.ts'
+import { wants, type Asked } from './asked.ts'
+import type { Block, Document } from './document.ts'
+import type { CarrierAnswer } from '../../core/answer.ts'
+
+/** 'about 67 in 100', or the fraction where exact arithmetic made it. */
+const chance = (of: number, fraction: string | null): string =>
+  fraction && fraction !== '0' && fraction !== '1' ? `${fraction} (${inHundred(of)})` : inHundred(of)
+
+function odds(answer: CarrierAnswer): Document {
+  const { before, now } = answer
+  if (now === null) return []
+  if (now >= 1) return [line('Chance that it carries it: certain.')]
+  if (now <= 0) return [line('Chance that it carries it: none.')]
+  const was = before !== null && before !== now ? `; before the chicks ${inHundred(before)}` : ''
+  return [line(`Chance that it carries it: ${chance(now, answer.nowFraction)}${was}.`)]
+}
+
+/** 'clear chicks' speak against by this factor; below 1 is against. */
+function factorWords(factor: number): string {
+  if (factor === 0) return 'rules it out'
+  if (!Number.isFinite(factor)) return 'proves it'
+  if (Math.abs(factor - 1) < 1e-9) return 'says nothing either way'
+  return factor > 1 ? `${number(factor)} times likelier from a carrier` : `${number(1 / factor)} times likelier from a bird without it`
+}
+
+const moved = (answer: CarrierAnswer): Document =>
+  answer.moved.length > 0
+    ? [line('What moved it:'), bullets(answer.moved.map((m) => [`${m.reading}: ${factorWords(m.factor)}`]))]
+    : []
+
+const needed = (n: number | null): string => (n === null ? 'never' : plural(n, 'chick'))
+
+const settle = (answer: CarrierAnswer, most: number): Document =>
+  answer.moreChicks.slice(0, most).map(({ mating, for95, for99 }): Block => {
+    if (for95 === null && for99 === null) return line(`${mating}: no number of chicks without it settles this.`)
+    return line(`To settle it, ${mating}: ${needed(for95)} without it for 95 in 100, ${needed(for99)} for 99 in 100.`)
+  })
+
+const conflict = (answer: CarrierAnswer): Document =>
+  answer.conflict.length > 0
+    ? [
+        line(
+          `These cannot all be true: ${and(answer.conflict.map((c) => `${c.bird} (${c.reading})`))}. One of them is misread, or a parent is another bird.`,
+        ),
+      ]
+    : []
+
+const rivals = (answer: CarrierAnswer): Document =>
+  answer.rivals.length > 1
+    ? [line(`Who is the father: ${answer.rivals.map((r) => `${r.sire} ${inHundred(r.odds)}`).join('; ')}.`)]
+    : []
+
+export function carrierBlocks(answer: CarrierAnswer, asked: Asked): Document {
+  const full = wants(asked, 'why', 'more')
+  const said = answer.summary.includes(birdName(answer.bird)) || answer.summary.length > 0
+  return [
+    line(strong(answer.summary)),
+    ...conflict(answer),
+    ...(answer.possible ? odds(answer) : []),
+    ...(answer.why && said ? [line(answer.why)] : []),
+    ...(answer.possible && (full || answer.moved.length > 1) ? moved(answer) : []),
+    ...rivals(answer),
+    ...(answer.possible && answer.now !== 1 ? settle(answer, full ? 4 : 2) : []),
+    ...(answer.oneContraryChick ? [line(answer.oneContraryChick)] : []),
+    ...(answer.sensitivity ? [line(answer.sensitivity)] : []),
+  ]
+}

@@ -1,0 +1,16 @@
+// bot/render/fact.ts: one bird, gene, sign, rule or myth.
+import { bullets, line, strong } from './document.ts'
+import { wants, type Asked } from './asked.ts'
+import type { Document } from './document.ts'
+import type { FactAnswer } from '../../core/answer.ts'
+
+const usualSentences = 5
+const hedges = { sure: '', usual: '', doubtful: 'Books and keepers disagree on this, so take it with care.' } as const
+
+export function factBlocks(answer: FactAnswer, asked: Asked): Document {
+  const says = answer.says.filter((words) => words !== answer.summary)
+  const shown = says.slice(0, wants(asked, 'more', 'why') ? says.length : usualSentences)
+  const body = shown.length > 3 ? [bullets(shown.map((words) => [words]))] : shown.map((words) => line(words))
+  const hedge = hedges[answer.certainty]
+  return [line(strong(answer.summary)), ...body, ...(hedge ? [line(hedge)] : [])]
+}

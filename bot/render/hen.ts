@@ -1,0 +1,58 @@
+// bot/render/hen.ts: the hens to expect from a mating, in one line, or one line for each thing asked.
+import { line, strong } from './document.ts'
+import { count, or, share } from './numbers.ts'
+import { estimate, grams, kilograms, range } from './measures.ts'
+import type { Block } from './document.ts'
+import type { Hen } from '../../core/answer.ts'
+import type { Aspect, Manner } from '../../core/question.ts'
+
+type Units = Manner['units']
+
+const shell = (hen: Hen): string => {
+  const [only, ...others] = hen.shell
+  if (!only) return ''
+  if (others.length === 0) return `${only.colour} shells`
+  return `shells ${hen.shell.map((s) => `${share(s.share)} ${s.colour}`).join(', ')}`
+}
+
+const eggs = (hen: Hen): string => `${estimate(hen.eggsFirstYear, hen.status, 'eggs')} in the first laying year`
+
+/** Eggs, shell, size and temper: what a keeper would ask next. */
+export function henLine(hen: Hen, units: Units): Block {
+  const rest = [shell(hen), kilograms(hen.bodyWeightKg.likely, units), hen.temper].filter(Boolean)
+  return line(strong('Hens to expect: '), `${eggs(hen)}; ${rest.join('; ')}.`)
+}
+
+/** What sets these lines apart, where the lines matter. */
+export const lineNote = (hen: Hen): readonly Block[] => (hen.line ? [line(`Lines: ${hen.line}.`)] : [])
+
+const byYear = (hen: Hen): string =>
+  hen.eggsByYear.map((year, i) => `year ${count(i + 1)}: ${range(year)}`).join('; ')
+
+const keep = (hen: Hen): string =>
+  hen.yearsWorthKeeping ? ` Worth keeping for eggs about ${range(hen.yearsWorthKeeping)} years.` : ''
+
+/** One sentence an aspect; aspects that are not of the hen give none. */
+const aspects: Partial<Record<Aspect, (hen: Hen, units: Units) => string>> = {
+  eggs: (hen, units) =>
+    `Eggs: ${eggs(hen)}, ${grams(hen.eggWeightGrams.likely, units)} each, ${shell(hen)}. By year: ${byYear(hen)}.${keep(hen)}`,
+  shell: (hen) => `Shell colour: ${hen.shell.map((s) => `${share(s.share)} ${s.colour}`).join(', ')}.`,
+  size: (hen, units) =>
+    `Size: hens ${kilograms(hen.bodyWeightKg.likely, units)}, cocks ${kilograms(hen.cockWeightKg.likely, units)}; a dressed cockerel ${kilograms(hen.carcassKg.likely, units)}.`,
+  temper: (hen) => `Temper: ${hen.temper}.`,
+  broody: (hen) => `Broodiness: ${hen.broody.words}.`,
+  hardiness: (hen) => `Cold: ${hen.hardiness.cold}. Heat: ${hen.hardiness.heat}.`,
+  feed: (hen, units) =>
+    `Feed: about ${grams(hen.feedGramsPerDay.likely, units)} a day, ${kilograms(hen.feedKgPerDozen.likely, units)} a dozen eggs.`,
+  maturity: (hen) =>
+    `First egg at ${or([range({ low: hen.ageFirstEggDays.low / 7, likely: hen.ageFirstEggDays.likely / 7, high: hen.ageFirstEggDays.high / 7 })])} weeks.`,
+}
+
+/** The lines that were asked for, in the order asked. */
+export const henAspects = (hen: Hen, asked: readonly Aspect[], units: Units): readonly Block[] =>
+  asked.flatMap((aspect) => {
+    const words = aspects[aspect]?.(hen, units)
+    return words ? [line(words)] : []
+  })
+
+export const isOfTheHen = (aspect: Aspect): boolean => aspect in aspects
