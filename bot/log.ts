@@ -1,0 +1,32 @@
+// bot/log.ts: structured logs, one JSON line an event: no message texts, no tokens, rooms and people only as hashes.
+import { createHash } from 'node:crypto'
+import { pino, type Logger } from 'pino'
+
+export type Log = Logger
+
+/** The same eight letters for the same room, in every log, and no way back to its id. */
+export const hashed = (id: string): string => createHash('sha256').update(id).digest('hex').slice(0, 8)
+
+const longestLine = 500 // characters; a library's line may quote a whole response
+
+/** A library's own line: ids become hashes, tokens and keys go, the rest is cut to a length. */
+export const scrubbed = (line: string): string =>
+  line
+    .replaceAll(/\b(?:syt|mct|mat)_[\w-]+/gu, '[token]')
+    .replaceAll(/(access_token|password|Bearer)(["':=\s]+)[^\s"',}&]+/giu, '$1$2[token]')
+    .replaceAll(/[!@$][\w.~=/+-]+(?::[\w.-]+(?::\d+)?)?/gu, (id) => `${id[0]}${hashed(id)}`)
+    .slice(0, longestLine)
+
+const secretPaths = ['password', 'accessToken', 'recoveryKey', 'access_token', 'headers.authorization', 'body', 'text']
+
+/** @param level the least that is written; message texts are on no level */
+export function openLog(level: string, destination?: NodeJS.WritableStream): Log {
+  const options = {
+    level,
+    base: null,
+    timestamp: pino.stdTimeFunctions.isoTime,
+    formatters: { level: (label: string) => ({ level: label }) },
+    redact: { paths: secretPaths.flatMap((path) => [path, `*.${path}`]), censor: '[hidden]' },
+  }
+  return destination ? pino(options, destination) : pino(options)
+}

@@ -1,0 +1,45 @@
+// test/bot/log.test.ts: what may stand in a log, and what may not.
+import { Writable } from 'node:stream'
+import { expect, test } from 'vitest'
+import { hashed, openLog, scrubbed } from '../../bot/log.ts'
+
+const linesOf = (write: (log: ReturnType<typeof openLog>) => void): string => {
+  let text = ''
+  const sink = new Writable({
+    write(chunk: Buffer, _encoding, done) {
+      text += chunk.toString()
+      done()
+    },
+  })
+  write(openLog('debug', sink))
+  return text
+}
+
+test('one JSON object a line, with its time and level in words', () => {
+  const line: unknown = JSON.parse(linesOf((log) => log.info({ room: hashed('!r:a.example') }, 'answered')))
+  expect(line).toMatchObject({ level: 'info', msg: 'answered' })
+  expect(line).toHaveProperty('time')
+})
+
+test('neither tokens nor words of a message get in, not even nested', () => {
+  const text = linesOf((log) => {
+    log.info({ accessToken: 'syt_abc', config: { password: 'sesame', recoveryKey: 'EsT x' } }, 'start')
+    log.info({ text: 'my hens at 4 Mill Row', event: { body: 'my hens at 4 Mill Row' } }, 'read')
+  })
+  for (const secret of ['syt_abc', 'sesame', 'EsT x', 'Mill Row']) expect(text).not.toContain(secret)
+})
+
+test('a line of a library loses its ids and tokens and is cut', () => {
+  const line = scrubbed(
+    'PUT /rooms/!abc123:marlpit.example/send by @wren:marlpit.example for $Qx_1 "access_token":"syt_s_x"',
+  )
+  for (const secret of ['abc123', 'wren', 'Qx_1', 'syt_s_x']) expect(line).not.toContain(secret)
+  expect(line).toContain(`!${hashed('!abc123:marlpit.example')}`)
+  expect(scrubbed('x'.repeat(9000))).toHaveLength(500)
+})
+
+test('a room has the same short name in every log and cannot be read back from it', () => {
+  expect(hashed('!r:a.example')).toBe(hashed('!r:a.example'))
+  expect(hashed('!r:a.example')).not.toBe(hashed('!r:b.example'))
+  expect(hashed('!r:a.example')).toMatch(/^[0-9a-f]{8}$/u)
+})
