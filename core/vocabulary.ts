@@ -19,6 +19,8 @@ export type Locus = {
   readonly alleles: readonly string[]
   /** What a bird carries where nothing is told or listed. */
   readonly wild: string
+  /** Chromosome and place on it, as far as known. */
+  readonly at?: { readonly chromosome: string; readonly place?: string; readonly status: Status }
   readonly sources: readonly Citation[]
 }
 
@@ -34,6 +36,8 @@ export type LinkageGroup = {
   readonly loci: readonly string[]
   readonly r: readonly number[]
   readonly sources: readonly Citation[]
+  /** What is uncertain about it, in words; absent where nothing is. */
+  readonly doubt?: string
 }
 
 /** Low and high bound a range that a keeper may expect to see; likely is the middle of belief. */
