@@ -1,7 +1,7 @@
 // core/data/linkage.ts: which loci travel together, and how often they part. Data only.
 import type { Citation, LinkageGroup } from '../vocabulary.ts'
 import { literature as by } from './literature.ts'
-import { loci, type LocusId } from './loci.ts'
+import { loci, locusIds, type LocusId } from './loci.ts'
 
 /**
  * Groups of two or more. `r[i]` is the chance that loci i and i+1 part in one meiosis; no interference. On the Z only
@@ -45,5 +45,5 @@ const alone = (id: LocusId): LinkageGroup => ({ on: loci[id].on, loci: [id], r: 
 /** Every locus stands in exactly one group; those without a known partner in one of their own. */
 export const linkageGroups: readonly LinkageGroup[] = [
   ...together,
-  ...(Object.keys(loci) as LocusId[]).filter((id) => !grouped.has(id)).map(alone),
+  ...locusIds.filter((id) => !grouped.has(id)).map(alone),
 ]

@@ -222,5 +222,8 @@ export const loci = {
 
 export type LocusId = keyof typeof loci
 
+export const isLocus = (id: string): id is LocusId => Object.hasOwn(loci, id)
+export const locusIds: readonly LocusId[] = Object.keys(loci).filter(isLocus)
+
 /** Every allele symbol of the catalogue; no two loci share one. */
 export type AlleleId = (typeof loci)[LocusId]['alleles'][number]
