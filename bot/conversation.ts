@@ -38,8 +38,6 @@ export type Turned = {
   readonly crash?: unknown
 }
 
-const noContext = (): Context => emptyContext
-
 /** One message, in order of arrival. `memory` is the row of `memoryKey(incoming)`, undefined where there is none. */
 export function converse(memory: Memory | undefined, incoming: Incoming, settings: RoomSettings): Turned {
   switch (incoming.kind) {
@@ -68,7 +66,7 @@ function said(memory: Memory | undefined, incoming: Said, settings: RoomSettings
   const spoken = spokenTo(incoming, settings)
   if (spoken.to === 'others') return { memory, out: [] }
   if (memory && memory.rest.length > 0 && asksForMore(spoken.text)) return nextPage(memory, incoming)
-  const before = memory?.context ?? noContext()
+  const before = memory?.context ?? emptyContext()
   const thought = read(spoken, incoming, before)
   if (!isWorthSaying(thought, spoken)) return { memory, out: [] }
   return answered(memory, incoming, thought, before)
@@ -76,23 +74,26 @@ function said(memory: Memory | undefined, incoming: Said, settings: RoomSettings
 
 const asksForMore = (text: string): boolean => /^\W*(more|next|go on|continue)\W*$/iu.test(text)
 
+const dayOf = (ms: number): string => new Date(ms).toISOString().slice(0, 10)
+
 /** A call without words is a greeting; a picture without words is asked about in words. */
-function read(spoken: Spoken, { attachment }: Said | Edited, context: Context): Thought {
+function read(spoken: Spoken, { attachment, sentAt }: Said | Edited, context: Context): Thought {
   const text = spoken.text.trim()
-  if (text !== '' || spoken.to !== 'us') return think(text, context)
+  const heard = { addressed: spoken.to === 'us', listen: spoken.to === 'perhaps us', today: dayOf(sentAt) }
+  if (text !== '' || spoken.to !== 'us') return think(text, { ...context, ...heard })
   const document = attachment ? pictureUnread : greeting
   const why = attachment ? 'photo' : 'help'
   const question = { kind: 'decline', why, assumed: [], manner: { symbols: false, units: 'both' } } as const
   return { question, answer: { kind: 'decline', why, summary: '' }, context, document }
 }
 
-const answersProper: readonly Answer['kind'][] = ['cross', 'partners', 'carrier', 'parents', 'hatch', 'lines']
+const answersProper = new Set<Answer['kind']>(['cross', 'partners', 'carrier', 'parents', 'hatch', 'lines'])
 
 /** Called by name, everything gets a line. Not called, only what is plainly a question for this bot. */
 function isWorthSaying({ answer, document }: Thought, { to, text }: Spoken): boolean {
   if (document.length === 0) return false
   if (to === 'us') return true
-  return answersProper.includes(answer.kind) || (answer.kind === 'fact' && text.includes('?'))
+  return answersProper.has(answer.kind) || (answer.kind === 'fact' && text.includes('?'))
 }
 
 const forgets = ({ question }: Thought): boolean => question.kind === 'decline' && question.why === 'forgotten'

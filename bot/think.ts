@@ -35,3 +35,12 @@ export function think(text: string, context: Context): Thought {
     return { question: malfunction, answer, context, document: broken, crash }
   }
 }
+
+/** What is known after an earlier message, its answer left out. */
+export function recall(text: string, context: Context): Context {
+  try {
+    return understand(text, context).context
+  } catch {
+    return context
+  }
+}

@@ -31,6 +31,8 @@ export function assumedWords(all: readonly Assumed[], alsoAssumed: readonly stri
   return [
     ...(taken.length > 0 ? [`I took it that ${and(taken)}.`] : []),
     ...(skipped.length > 0 ? [`I passed over ${and(skipped.slice(0, mostSkipped).map((w) => quoted(w, 30)))}.`] : []),
-    ...(foreign?.kind === 'language' ? [`I read ${languages.of(foreign.code) ?? 'that'} as far as I could; I answer in English.`] : []),
+    ...(foreign?.kind === 'language'
+      ? [`I read ${languages.of(foreign.code) ?? 'that'} as far as I could; I answer in English.`]
+      : []),
   ]
 }

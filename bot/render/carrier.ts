@@ -24,7 +24,9 @@ function factorWords(factor: number): string {
   if (factor === 0) return 'rules it out'
   if (!Number.isFinite(factor)) return 'proves it'
   if (Math.abs(factor - 1) < 1e-9) return 'says nothing either way'
-  return factor > 1 ? `${number(factor)} times likelier from a carrier` : `${number(1 / factor)} times likelier from a bird without it`
+  return factor > 1
+    ? `${number(factor)} times likelier from a carrier`
+    : `${number(1 / factor)} times likelier from a bird without it`
 }
 
 const moved = (answer: CarrierAnswer): Document =>

@@ -10,7 +10,11 @@ import type { Case } from '../../core/answer.ts'
 const mostCases = 3
 const tooUnlikely = 0.02
 
-const verdicts = { yes: 'they can be sexed at hatch', partly: 'some can be sexed at hatch', no: 'no sexing at hatch' } as const
+const verdicts = {
+  yes: 'they can be sexed at hatch',
+  partly: 'some can be sexed at hatch',
+  no: 'no sexing at hatch',
+} as const
 
 function chicks({ cockerels, pullets, sexing }: Case): string {
   if (sexing.verdict !== 'no') return `Cockerels ${downs(cockerels)}; pullets ${downs(pullets)}. ${sure(sexing)}`

@@ -28,7 +28,9 @@ const spot = ({ look }: LookShare): string => {
   const { headSpot, headSpotClear } = look.chick
   if (headSpot === 'none' || headSpot === 'hidden' || headSpotClear === 'no') return ''
   const faintly = headSpotClear === 'faint' ? ', hard to see' : ''
-  return headSpot === 'blurred' ? ` with a blurred pale patch on the head` : ` with a ${headSpot} pale head spot${faintly}`
+  return headSpot === 'blurred'
+    ? ` with a blurred pale patch on the head`
+    : ` with a ${headSpot} pale head spot${faintly}`
 }
 
 /** Down and head spot in one phrase. */

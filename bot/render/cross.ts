@@ -66,7 +66,11 @@ function single(crossed: Crossed, asked: Asked): readonly Block[] {
   return [...caseBlocks(crossed.cases), ...otherWay(first.sexing), ...hen(first, asked)]
 }
 
-const verdictWords = { yes: 'can be sexed at hatch', partly: 'some can be sexed at hatch', no: 'cannot be sexed at hatch' } as const
+const verdictWords = {
+  yes: 'can be sexed at hatch',
+  partly: 'some can be sexed at hatch',
+  no: 'cannot be sexed at hatch',
+} as const
 
 /** One mating among several: name, verdict and chicks. */
 function brief(crossed: Crossed, short: boolean): Line {
@@ -76,7 +80,10 @@ function brief(crossed: Crossed, short: boolean): Line {
   const given = crossed.cases.length > 1 && one.given ? ` if ${one.given}` : ''
   const verdict = `: ${verdictWords[one.sexing.verdict]}${given}.`
   if (short) return [name, verdict]
-  const chicks = one.sexing.verdict === 'no' ? `Grown cocks ${adults(one.cockerels)}; hens ${adults(one.pullets)}.` : `Cockerels ${downs(one.cockerels)}; pullets ${downs(one.pullets)}. ${sure(one.sexing)}`
+  const chicks =
+    one.sexing.verdict === 'no'
+      ? `Grown cocks ${adults(one.cockerels)}; hens ${adults(one.pullets)}.`
+      : `Cockerels ${downs(one.cockerels)}; pullets ${downs(one.pullets)}. ${sure(one.sexing)}`
   return [name, `${verdict} ${chicks}`]
 }
 
@@ -84,7 +91,8 @@ export function crossBlocks(answer: CrossAnswer, asked: Asked): Document {
   const [only, ...others] = answer.crosses
   const verdict = line(strong(answer.summary))
   if (!only) return [verdict]
-  if (others.length > 0) return [verdict, numbered(answer.crosses.map((c) => brief(c, answer.crosses.length > mostInFull)))]
+  if (others.length > 0)
+    return [verdict, numbered(answer.crosses.map((c) => brief(c, answer.crosses.length > mostInFull)))]
   return [verdict, ...restated(answer, only), ...single(only, asked)]
 }
 

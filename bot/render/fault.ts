@@ -14,7 +14,10 @@ export function faultWords(fault: Fault): string {
     case 'too-long':
       return `That is more than I read at once (${count(fault.bytes / 1024)} KB; I take ${count(fault.limit / 1024)} KB). Send it in parts, one cross in each.`
     case 'unknown-allele': {
-      const known = fault.known.length > 0 ? ` I know ${or(fault.known)} there.` : ' Write it as in s+/s+ or B/-, or say it in words.'
+      const known =
+        fault.known.length > 0
+          ? ` I know ${or(fault.known)} there.`
+          : ' Write it as in s+/s+ or B/-, or say it in words.'
       return `I do not know the gene symbol ${quoted(fault.written)}.${known}`
     }
     case 'allele-of-another-locus':

@@ -10,7 +10,9 @@ function eggs(answer: HatchAnswer): Document {
   if (eggsToSet === null || pulletsWanted === null) return []
   const average = eggsToSetOnAverage === null ? '' : `, or ${count(eggsToSetOnAverage)} if an average hatch will do`
   return [
-    line(`For ${plural(pulletsWanted, 'pullet')}, set ${plural(eggsToSet, 'egg')} to be ${inHundred(answer.certainty)} sure${average}.`),
+    line(
+      `For ${plural(pulletsWanted, 'pullet')}, set ${plural(eggsToSet, 'egg')} to be ${inHundred(answer.certainty)} sure${average}.`,
+    ),
   ]
 }
 
@@ -45,11 +47,18 @@ function dates({ dates }: HatchAnswer): Document {
 
 const spread = (answer: HatchAnswer, asked: Asked): Document =>
   wants(asked, 'more', 'shares') && answer.distribution.length > 0
-    ? [line(`Chance of enough, by eggs set: ${answer.distribution.map((d) => `${count(d.eggs)}: ${inHundred(d.chance)}`).join('; ')}.`)]
+    ? [
+        line(
+          `Chance of enough, by eggs set: ${answer.distribution.map((d) => `${count(d.eggs)}: ${inHundred(d.chance)}`).join('; ')}.`,
+        ),
+      ]
     : []
 
 export function hatchBlocks(answer: HatchAnswer, asked: Asked): Document {
-  const chance = answer.chance === null || answer.eggsToSet !== null ? [] : [line(`The chance of that: ${inHundred(answer.chance)}.`)]
+  const chance =
+    answer.chance === null || answer.eggsToSet !== null
+      ? []
+      : [line(`The chance of that: ${inHundred(answer.chance)}.`)]
   return [
     line(strong(answer.summary)),
     ...eggs(answer),

@@ -26,8 +26,7 @@ export function henLine(hen: Hen, units: Units): Block {
 /** What sets these lines apart, where the lines matter. */
 export const lineNote = (hen: Hen): readonly Block[] => (hen.line ? [line(`Lines: ${hen.line}.`)] : [])
 
-const byYear = (hen: Hen): string =>
-  hen.eggsByYear.map((year, i) => `year ${count(i + 1)}: ${range(year)}`).join('; ')
+const byYear = (hen: Hen): string => hen.eggsByYear.map((year, i) => `year ${count(i + 1)}: ${range(year)}`).join('; ')
 
 const keep = (hen: Hen): string =>
   hen.yearsWorthKeeping ? ` Worth keeping for eggs about ${range(hen.yearsWorthKeeping)} years.` : ''

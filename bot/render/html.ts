@@ -12,10 +12,9 @@ const put = (value: string | Html | readonly Html[]): string => {
 }
 
 /** Tagged template: what stands in the template is markup, what is put in is words and gets escaped. */
-export const html = (
-  markup: TemplateStringsArray,
-  ...values: readonly (string | Html | readonly Html[])[]
-): Html => ({ safe: markup.reduce((all, part, i) => all + put(values[i - 1] ?? '') + part) })
+export const html = (markup: TemplateStringsArray, ...values: readonly (string | Html | readonly Html[])[]): Html => ({
+  safe: markup.reduce((all, part, i) => all + put(values[i - 1] ?? '') + part),
+})
 
 const pieceHtml = (piece: Piece): Html => {
   if (typeof piece === 'string') return html`${piece}`
@@ -26,7 +25,13 @@ const item = (line: Line): Html => html`<li>${lineHtml(line)}</li>`
 
 function blockHtml(block: Block): Html {
   if (block.kind === 'line') return html`<p>${lineHtml(block.line)}</p>`
-  return block.numbered ? html`<ol>${block.items.map(item)}</ol>` : html`<ul>${block.items.map(item)}</ul>`
+  return block.numbered
+    ? html`<ol>
+        ${block.items.map(item)}
+      </ol>`
+    : html`<ul>
+        ${block.items.map(item)}
+      </ul>`
 }
 
 export const asHtml = (document: Document): string => document.map((block) => blockHtml(block).safe).join('')

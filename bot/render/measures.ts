@@ -17,7 +17,8 @@ export const kilograms = (kg: number, units: Units): string =>
   both(units, `${number(kg)} kg`, `${number(kg * poundsPerKg)} lb`)
 
 /** '58 g (2 oz)' */
-export const grams = (g: number, units: Units): string => both(units, `${count(g)} g`, `${number(g / gramsPerOunce)} oz`)
+export const grams = (g: number, units: Units): string =>
+  both(units, `${count(g)} g`, `${number(g / gramsPerOunce)} oz`)
 
 const tidy = (n: number): number => (n >= 100 ? Math.round(n / 5) * 5 : n >= 20 ? Math.round(n) : Number(n.toFixed(1)))
 

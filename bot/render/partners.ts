@@ -34,6 +34,8 @@ export function partnersBlocks(answer: PartnersAnswer, asked: Asked): Document {
     line(strong(answer.summary)),
     ...(answer.best.length > 0 ? [numbered(answer.best.slice(0, most).map((one) => choice(one, several)))] : []),
     ...reading(answer.best[0]),
-    ...(avoid.length > 0 ? [line('Not for this:'), bullets(avoid.map((a) => [`${birdName(a.bird)}: ${end(a.why)}`]))] : []),
+    ...(avoid.length > 0
+      ? [line('Not for this:'), bullets(avoid.map((a) => [`${birdName(a.bird)}: ${end(a.why)}`]))]
+      : []),
   ]
 }

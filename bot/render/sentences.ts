@@ -10,7 +10,9 @@ export const examples = [
 ] as const
 
 export const greeting: Document = [
-  line('Hello, I am Henwife. Tell me a cock and a hen and I say what hatches, whether you can sex the chicks, and what hens they make.'),
+  line(
+    'Hello, I am Henwife. Tell me a cock and a hen and I say what hatches, whether you can sex the chicks, and what hens they make.',
+  ),
   line(`Try: ${examples[0]}. Say “help” for more.`),
 ]
 
@@ -23,7 +25,9 @@ export const help: Document = [
 
 export const forgotten: Document = [line('Done: I have forgotten what you told me.')]
 
-export const nothingMore: Document = [line('That was all of it. Ask “why?” or “more” about a cross, or name the next one.')]
+export const nothingMore: Document = [
+  line('That was all of it. Ask “why?” or “more” about a cross, or name the next one.'),
+]
 
 export const pictureUnread: Document = [
   line('I cannot see pictures. Tell me the parents, the age, and what you see: down colour, a spot on the head, comb.'),

@@ -32,8 +32,7 @@ function grownOfBoth({ cockerels, pullets }: Case): readonly Block[] {
   return [line(strong('Grown cocks: '), `${cocks}.`), line(strong('Grown hens: '), `${hens}.`)]
 }
 
-const alike = (cocks: string, hens: string): string =>
-  cocks === hens ? cocks : `cockerels ${cocks}; pullets ${hens}`
+const alike = (cocks: string, hens: string): string => (cocks === hens ? cocks : `cockerels ${cocks}; pullets ${hens}`)
 
 /** Comb and shank, for those who asked. */
 export const byLeg = ({ cockerels, pullets }: Case): readonly Block[] => [

@@ -1,0 +1,80 @@
+// bot/transports/terminal.ts: a chat in the terminal: one line typed is one message, read by one person alone with the bot.
+import { createInterface } from 'node:readline/promises'
+import { styleText } from 'node:util'
+import type { Readable, Writable } from 'node:stream'
+import type { Place, Reply, Said, Transport } from '../transport.ts'
+
+export type Screen = {
+  readonly input: Readable
+  readonly output: Writable
+  /** Columns of the screen, where it has any: lines are broken between words. */
+  readonly columns?: number
+  /** Colours may be used. */
+  readonly coloured: boolean
+}
+
+const widest = 96
+const here: Place = { room: 'terminal', person: 'you' }
+const cues = { direct: true, mentioned: false, repliesTo: 'nobody', inOurThread: false } as const
+
+/** Breaks one line between words; what follows a list mark is set in. */
+export function wrapped(line: string, columns: number): string {
+  const width = Math.max(20, Math.min(columns - 1, widest))
+  const indent = ' '.repeat(/^(?:- |\d+\. )/.exec(line)?.[0].length ?? 0)
+  let [row, ...rows]: [string, ...string[]] = ['']
+  for (const word of line.split(' ')) {
+    const longer = row === '' ? word : `${row} ${word}`
+    if (longer.length <= width || row.trim() === '') row = longer
+    else [rows, row] = [[...rows, row], indent + word]
+  }
+  return [...rows, row].join('\n')
+}
+
+/** The verdict stands out; the rest is as it was written. */
+function shown({ text }: Reply, { columns, coloured }: Screen): string {
+  const [first = '', ...rest] = text.split('\n').map((line) => (columns === undefined ? line : wrapped(line, columns)))
+  return [coloured ? styleText('bold', first, { validateStream: false }) : first, ...rest].join('\n')
+}
+
+const say = (words: string, sentAt: number, n: number): Said => ({
+  ...here,
+  kind: 'said',
+  id: `line ${n}`,
+  text: words,
+  sentAt,
+  cues,
+})
+
+/** Ends at end of input, at Ctrl-C or Ctrl-D, and when told to stop. Time comes from `now`, so that a test can set it. */
+export function terminal(screen: Screen, now: () => number): Transport {
+  const print = (words: string): Promise<void> => new Promise((done) => void screen.output.write(words, () => done()))
+  const prompt = screen.columns === undefined ? '' : '> '
+  return {
+    listen: async (handle, stop) => {
+      const lines = createInterface({
+        input: screen.input,
+        output: screen.output,
+        prompt,
+        terminal: prompt !== '',
+        signal: stop,
+      })
+      lines.on('SIGINT', () => lines.close())
+      let n = 0
+      lines.prompt()
+      for await (const line of lines) {
+        if (line.trim() !== '') await handle(say(line, now(), (n += 1)))
+        lines.prompt()
+      }
+      if (prompt) await print('\n')
+    },
+    reply: async (to, _at, reply) => {
+      await print(`${shown(reply, screen)}\n\n`)
+      return `reply to ${to}`
+    },
+    amend: (_sent, _at, reply) => print(`${shown(reply, screen)}\n\n`),
+    withdraw: () => Promise.resolve(),
+    show: (to) => Promise.resolve(`picture for ${to}`),
+    seen: () => Promise.resolve(),
+    typing: () => Promise.resolve(),
+  }
+}
