@@ -3,6 +3,7 @@ import { emptyContext } from '../grammar/context.ts'
 import { mostTurns, stale, type Memory, type Turn } from './memory.ts'
 import { asReply } from './render/reply.ts'
 import { pages, withMore } from './render/pages.ts'
+import { swatches } from './render/swatches.ts'
 import { greeting, nothingMore, pictureUnread } from './render/sentences.ts'
 import { spokenTo, type RoomSettings, type Spoken } from './spokenTo.ts'
 import { think, type Thought } from './think.ts'
@@ -114,10 +115,15 @@ function paged(document: Document): { readonly first: Document | undefined; read
   return { first: first && rest.length > 0 ? withMore(first) : first, rest: rest.map(asReply) }
 }
 
+function withSwatches(page: Document, of: Answer): Reply {
+  const colours = swatches(of)
+  return { ...asReply(page), ...(colours.length > 0 ? { swatches: colours } : {}) }
+}
+
 const toSend = (question: MessageId, page: Document, of: Answer): Outgoing => ({
   kind: 'answer',
   question,
-  reply: asReply(page),
+  reply: withSwatches(page, of),
   of: of.kind,
   drawn: of,
 })

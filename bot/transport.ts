@@ -67,12 +67,15 @@ export type Picture = {
   readonly fileName: string // differs from the caption
 }
 
+/** Patches of colour with their words, for a screen that can show them; a network without them leaves them out. */
+export type Swatch = { readonly colours: readonly string[] /* '#rrggbb' */; readonly words: string }
+
 export type Reply = {
   /** Complete by itself: screen readers, bridges, old phones. Lines end in '\n', the last line does not. */
   readonly text: string
   /** The same in the tags of render/html.ts; no tables, no mentions, no links but our own. */
   readonly html: string
-  readonly picture?: Picture
+  readonly swatches?: readonly Swatch[]
 }
 
 /** The most that one reply's text may weigh, in UTF-8 bytes; its html weighs at most three times that. */

@@ -2,7 +2,7 @@
 import { createInterface } from 'node:readline/promises'
 import { styleText } from 'node:util'
 import type { Readable, Writable } from 'node:stream'
-import type { Place, Reply, Said, Transport } from '../transport.ts'
+import type { Place, Reply, Said, Swatch, Transport } from '../transport.ts'
 
 export type Screen = {
   readonly input: Readable
@@ -30,10 +30,18 @@ export function wrapped(line: string, columns: number): string {
   return [...rows, row].join('\n')
 }
 
-/** The verdict stands out; the rest is as it was written. */
-function shown({ text }: Reply, { columns, coloured }: Screen): string {
+/** A patch of 24-bit colour, two signs wide. */
+function patch(colour: string): string {
+  const [r, g, b] = [1, 3, 5].map((at) => Number.parseInt(colour.slice(at, at + 2), 16))
+  return `\u001B[48;2;${r};${g};${b}m  \u001B[0m`
+}
+const swatchLine = ({ colours, words }: Swatch): string => `${colours.map(patch).join('')} ${words}`
+
+/** The verdict stands out; the rest is as it was written; colours stand below their words. */
+function shown({ text, swatches = [] }: Reply, { columns, coloured }: Screen): string {
   const [first = '', ...rest] = text.split('\n').map((line) => (columns === undefined ? line : wrapped(line, columns)))
-  return [coloured ? styleText('bold', first, { validateStream: false }) : first, ...rest].join('\n')
+  if (!coloured) return [first, ...rest].join('\n')
+  return [styleText('bold', first, { validateStream: false }), ...rest, ...swatches.map(swatchLine)].join('\n')
 }
 
 const say = (words: string, sentAt: number, n: number): Said => ({
