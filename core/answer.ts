@@ -108,7 +108,7 @@ export const Hen = z.strictObject({
   hardiness: z.strictObject({ cold: z.string(), heat: z.string() }),
   yearsWorthKeeping: Range.nullable(),
   liveability: Range, // share alive after a laying year
-  carcassKg: Range, // dressed, what is left for the pot
+  carcassKg: Range, // what is left for the pot: a brother at sixteen weeks, dressed
   line: z.string(), // what sets these lines apart, one clause; '' when nothing
   status: z.enum(['read', 'common practice', 'from memory']),
 })

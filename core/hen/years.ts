@@ -1,0 +1,53 @@
+// core/hen/years.ts: lay from year to year, and how many years a hen is worth keeping while nobody tells a price.
+import type { Span } from '../vocabulary.ts'
+import { persistency, worthKeeping } from '../data/hen/laying.ts'
+import { lineShare, type Crossbred } from './crossbred.ts'
+import { spanOf } from './span.ts'
+
+export const yearsShown = 5
+
+/** Lay of year n (1 is the first) as a share of the first, with its own doubt; crosses hold out a little better. */
+export function persistencyOf(bird: Crossbred, year: number): Span {
+  const line = bird.stocks.reduce(
+    (sum, stock) => sum + lineShare(bird, stock.id, 0) * (persistency.byPurpose[stock.purpose][year - 1] ?? 0),
+    0,
+  )
+  const crossed = bird.meetings.reduce((sum, pair) => sum + pair.crossed * pair.distance, 0)
+  const more = (h: number): number => line * h * crossed * (year - 1)
+  const { low, likely, high } = persistency.heterosisPerYear
+  const doubt = line * persistency.doubtPerYear * (year - 1)
+  return spanOf(line + more(likely), [
+    { down: doubt, up: doubt },
+    { down: more(likely - low), up: more(high - likely) },
+  ])
+}
+
+/** Eggs of each of the first years, the first as given. Doubts of the first year and of the fall are taken as independent. */
+export const eggsByYear = (bird: Crossbred, first: Span): readonly Span[] =>
+  Array.from({ length: yearsShown }, (_, at) => {
+    const kept = persistencyOf(bird, at + 1)
+    return spanOf(first.likely * kept.likely, [
+      { down: (first.likely - first.low) * kept.likely, up: (first.high - first.likely) * kept.likely },
+      { down: first.likely * (kept.likely - kept.low), up: first.likely * (kept.high - kept.likely) },
+    ])
+  })
+
+/** Eggs of several years together. The doubt about a line runs through all its years, so ends are added, not squares. */
+export const eggsTogether = (years: readonly Span[]): Span => ({
+  low: years.reduce((sum, y) => sum + y.low, 0),
+  likely: years.reduce((sum, y) => sum + y.likely, 0),
+  high: years.reduce((sum, y) => sum + y.high, 0),
+})
+
+/** Laying years in which she still lays at least this share of her first; at least 1. */
+function yearsAbove(bird: Crossbred, share: number): number {
+  const years = Array.from({ length: yearsShown }, (_, at) => at + 1)
+  return years.filter((year) => persistencyOf(bird, year).likely >= share).length
+}
+
+/** Strict, usual and patient view of how many laying years are worth her keep; without prices, a custom, not a sum. */
+export const yearsWorthKeeping = (bird: Crossbred): Span => ({
+  low: yearsAbove(bird, worthKeeping.strict),
+  likely: yearsAbove(bird, worthKeeping.usual),
+  high: yearsAbove(bird, worthKeeping.patient),
+})

@@ -1,0 +1,140 @@
+// test/core/hen/crossbred.test.ts: the crossing formula: its laws, and the crosses worked by hand beside it.
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { crossing } from '../../../core/data/hen/crossing.ts'
+import { crossbredTrait, lineShare, type Crossbred } from '../../../core/hen/crossbred.ts'
+import { cock, daughter, hen, laying, son, stock, type Bird } from './stocks.ts'
+
+const eggs = (bird: Crossbred): number => crossbredTrait(bird, crossing.eggsFirstYear, (s) => s.eggsFirstYear).likely
+const kg = (bird: Crossbred): number => crossbredTrait(bird, crossing.bodyWeight, (s) => s.henKg, 'ratio').likely
+/** Heterosis of a cross of lines that lay alike: whatever exceeds them. */
+const gain = (bird: Crossbred): number => eggs(bird) / 200 - 1
+
+const rock = { family: 'Plymouth Rock' } as const
+const A = laying('A', 200)
+const B = laying('B', 200, rock)
+const C = laying('C', 200, { family: 'Sussex' })
+
+describe('shares of lines', () => {
+  const lines = ['A', 'B', 'C', 'D'].map((id) => stock(id))
+  const bird = (sex: 'M' | 'F'): fc.Arbitrary<Bird> =>
+    fc.letrec<{ tree: Bird }>((tie) => ({
+      tree: fc.oneof(
+        { maxDepth: 4 },
+        fc.constantFrom(...lines).map((line) => (sex === 'M' ? cock(line) : hen(line))),
+        fc
+          .tuple(tie('tree'), tie('tree'))
+          .map(([s, d]) => (sex === 'M' ? son(cockOf(s), henOf(d)) : daughter(cockOf(s), henOf(d)))),
+      ),
+    })).tree
+  const cockOf = (b: Bird): Bird => ({ ...b, genome: { ...b.genome, zs: [b.genome.fromSire, b.genome.fromDam] } })
+  const henOf = (b: Bird): Bird => ({ ...b, genome: { ...b.genome, zs: [b.genome.fromSire] } })
+
+  test('add to 1 in any pedigree, with and without a part on the Z', () => {
+    fc.assert(
+      fc.property(bird('M'), bird('F'), fc.double({ min: 0, max: 1, noNaN: true }), (sire, dam, onZ) => {
+        const young = daughter(sire, dam)
+        const sum = young.stocks.reduce((s, line) => s + lineShare(young, line.id, onZ), 0)
+        expect(sum).toBeCloseTo(1, 12)
+      }),
+    )
+  })
+
+  test('no more than every locus is crossed', () => {
+    fc.assert(
+      fc.property(bird('M'), bird('F'), (sire, dam) => {
+        const crossed = daughter(sire, dam).meetings.reduce((s, pair) => s + pair.crossed, 0)
+        expect(crossed).toBeLessThanOrEqual(1 + 1e-12)
+      }),
+    )
+  })
+})
+
+describe('heterosis follows the share of crossed loci (Dickerson 1969, 1973, from memory)', () => {
+  const f1 = { cock: son(cock(A), hen(B)), hen: daughter(cock(A), hen(B)) }
+
+  test('the F2 of two lines keeps half of what the first cross gained', () => {
+    expect(gain(f1.hen)).toBeCloseTo(0.05, 12)
+    expect(gain(daughter(f1.cock, f1.hen))).toBeCloseTo(0.025, 12)
+  })
+  test('so does the back-cross, and the F3 loses no more', () => {
+    expect(gain(daughter(cock(A), f1.hen))).toBeCloseTo(0.025, 12)
+    const f2 = { cock: son(f1.cock, f1.hen), hen: daughter(f1.cock, f1.hen) }
+    expect(gain(daughter(f2.cock, f2.hen))).toBeCloseTo(0.025, 12)
+  })
+  test('a three-way cross keeps all of it: every locus still has two lines', () => {
+    expect(gain(daughter(cock(C), f1.hen))).toBeCloseTo(0.05, 12)
+  })
+  test('two rounds of back-crossing leave a quarter', () => {
+    expect(gain(daughter(cock(A), daughter(cock(A), f1.hen)))).toBeCloseTo(0.0125, 12)
+  })
+  test('a line bred pure gains nothing', () => expect(gain(daughter(cock(A), hen(A)))).toBe(0))
+})
+
+describe('the Z', () => {
+  const good = laying('good', 280)
+  const poor = laying('poor', 180, rock)
+
+  test('a daughter leans to her sire’s line, whichever it is, and no more than by the Z’s share', () => {
+    const [fromGood, fromPoor] = [eggs(daughter(cock(good), hen(poor))), eggs(daughter(cock(poor), hen(good)))]
+    expect(fromGood).toBeGreaterThan(fromPoor)
+    expect((fromGood - fromPoor) / 230).toBeLessThan(0.03)
+  })
+  test('a son does not', () => {
+    const w = (s: Crossbred) => crossbredTrait(s, crossing.bodyWeight, (x) => x.cockKg, 'ratio').likely
+    const heavy = stock('heavy', { cockKg: { low: 5, likely: 5, high: 5 } })
+    expect(w(son(cock(A), hen(heavy)))).toBeCloseTo(w(son(cock(heavy), hen(A))), 12)
+  })
+  test('what lies on a dam’s Z never reaches her daughters, through any number of dams’ dams', () => {
+    const marked = daughter(cock(A), hen(poor))
+    expect(daughter(cock(A), marked).genome.zs).toEqual([new Map([['A', 1]])])
+  })
+})
+
+describe('crosses worked by hand, first-year eggs: 5 in 100 over the mean at distance 1, 8 with a show line', () => {
+  const red = (n: number) => laying('red', n, { family: 'Rhode Island Red' })
+  const rows = [
+    ['production red 270 x production Rock 250', cock(red(270)), hen(laying('rock', 250, rock)), 273],
+    [
+      'red kept for use 190 x fine-barred show Rock 155',
+      cock(red(190)),
+      hen(laying('rock', 155, { ...rock, purpose: 'exhibition' })),
+      186,
+    ],
+    [
+      'production red 270 x fine-barred show Rock 150',
+      cock(red(270)),
+      hen(laying('rock', 150, { ...rock, purpose: 'exhibition' })),
+      227,
+    ],
+    [
+      'red kept for use 190 x utility Sussex 240',
+      cock(red(190)),
+      hen(laying('sussex', 240, { family: 'Sussex' })),
+      226,
+    ],
+  ] as const
+  test.each(rows)('%s: about %s', (_name, sire, dam, want) => {
+    expect(Math.abs(eggs(daughter(sire, dam)) / want - 1)).toBeLessThan(0.015)
+  })
+})
+
+describe('weights of very unequal lines', () => {
+  const heavy = stock('heavy', { henKg: { low: 4, likely: 4, high: 4 } })
+  const light = stock('light', { henKg: { low: 1, likely: 1, high: 1 }, type: 'bantam' })
+  test('fall below the plain mean, as heavy x light crosses do', () => {
+    expect(kg(daughter(cock(heavy), hen(light)))).toBeLessThan(2.5 * 0.9)
+    expect(kg(daughter(cock(heavy), hen(light)))).toBeGreaterThan(2)
+  })
+})
+
+describe('the cap', () => {
+  test('no cross is put above its better line by more than a tenth', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 60, max: 330 }), fc.integer({ min: 60, max: 330 }), (a, b) => {
+        const young = daughter(cock(laying('a', a)), hen(laying('b', b, { type: 'light', purpose: 'exhibition' })))
+        expect(eggs(young)).toBeLessThanOrEqual(1.1 * Math.max(a, b) + 1e-9)
+      }),
+    )
+  })
+})
