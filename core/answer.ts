@@ -121,6 +121,15 @@ export const Case = z.strictObject({
   cockerels: list(LookShare),
   pullets: list(LookShare),
   diesInEgg: Share, // share of all embryos
+  /** Traits of form that vary by themselves, with their shares among the chicks of a sex. */
+  traits: list(
+    z.strictObject({
+      sex: z.enum(['M', 'F']),
+      trait: z.string(),
+      values: list(z.strictObject({ value: z.string(), share: Share })),
+    }),
+  ).optional(),
+  leftOut: Share.optional(), // share of chicks too various to list
   sexing: Sexing,
   hen: Hen.nullable(),
 })

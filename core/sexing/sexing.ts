@@ -40,8 +40,9 @@ const worth = 1e-6
 const earlySigns = ['down colour', 'head spot', 'stripes', 'skin colour', 'wing feathers'] as const
 
 /** Signs that part the sexes at all, best first. Wing feathers lose a tie: they must be read within a day. */
-function telling(sexes: Hatch, pure: string | undefined): readonly Measured[] {
-  const found = [...earlySigns.map((id) => measure(id, sexes)), marks(sexes, pure)]
+function telling(sexes: Hatch, pure: string | undefined, wing: boolean): readonly Measured[] {
+  const usable = earlySigns.filter((id) => wing || id !== 'wing feathers')
+  const found = [...usable.map((id) => measure(id, sexes)), marks(sexes, pure)]
   return found
     .filter((sign): sign is Measured => sign !== undefined && sign.parting.accuracy > 0.5 + worth)
     .toSorted((a, b) => b.parting.accuracy - a.parting.accuracy)
@@ -84,10 +85,11 @@ const toSign = (sexes: Hatch, { id, parting }: Measured, pure: string | undefine
  * @param sexes looks of cockerels and pullets with their shares, each summing to 1
  * @param pure name of the breed where both parents are of one breed
  * @param why clause for a `no`, from the parents' genes
+ * @param wing whether the parents' feathering speed is known, so that the chicks' wings may be trusted
  * @source gold and silver, barring, slow feathering as Z-linked marks: see core/data/signs.ts
  */
-export function sexHatch(sexes: Hatch, pure: string | undefined, why: string): Sexing {
-  const found = telling(sexes, pure)
+export function sexHatch(sexes: Hatch, pure: string | undefined, why: string, wing: boolean): Sexing {
+  const found = telling(sexes, pure, wing)
   const best = combine(sexes, found)
   const verdict = verdictOf(best?.parting, best?.used ?? [])
   const told = verdict === 'no' ? undefined : best

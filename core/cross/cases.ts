@@ -1,0 +1,82 @@
+// core/cross/cases.ts: which doubts about the parents change the result, and the cases they make, each with its belief.
+import type { Choice, Doubt } from './founder.ts'
+
+export type Settled = ReadonlyMap<string, Choice>
+
+/** A choice less likely than this makes no case of its own. */
+const rare = 0.06
+/** Most doubts that are played through against each other, and most cases that a keeper can use. */
+const mostDoubts = 3
+const mostCases = 4
+
+/** Modifiers and traits of form never make a case: they are told as a range. These do. */
+const decisive = new Set(['E', 'S', 'B', 'I', 'c', 'Bl', 'lav', 'choc', 'mo', 'O', 'Fm', 'F', 'Na', 'Cp', 'Et'])
+/** Feathering speed decides only where nothing else tells the sexes. */
+export const isDecisive = ({ loci }: Doubt, byWing: boolean): boolean =>
+  loci.some((locus) => decisive.has(locus) || (byWing && locus === 'K'))
+
+export type Judged<T> = { readonly result: T; readonly signature: string }
+type Way = { readonly settled: Settled; readonly weight: number }
+/** One case: its belief, its likeliest way, and every way that gives the same result. */
+export type Weighted<T> = {
+  readonly weight: number
+  readonly settled: Settled
+  readonly ways: readonly Settled[]
+  readonly result: T
+}
+
+/** Doubts of which some choice that is not rare gives another result, those with most belief on it first. */
+export function materialDoubts<T>(doubts: readonly Doubt[], judge: (settled: Settled) => Judged<T>): readonly Doubt[] {
+  const usual = judge(new Map()).signature
+  return doubts
+    .map((doubt) => ({
+      doubt,
+      otherwise: doubt.choices
+        .slice(1)
+        .filter(({ p }) => p >= rare)
+        .filter((choice) => judge(new Map([[doubt.id, choice]])).signature !== usual)
+        .reduce((sum, { p }) => sum + p, 0),
+    }))
+    .filter(({ otherwise }) => otherwise > 0)
+    .toSorted((a, b) => b.otherwise - a.otherwise)
+    .slice(0, mostDoubts)
+    .map(({ doubt }) => doubt)
+}
+
+/** Choices of a doubt that are played through. */
+export const playedChoices = ({ choices }: Doubt): readonly Choice[] =>
+  choices.filter(({ p }, i) => i === 0 || p >= rare)
+
+/** Every way of settling the doubts, rare choices left out and the belief in the rest made to add to 1. */
+export function waysToSettle(doubts: readonly Doubt[]): readonly Way[] {
+  let ways: readonly Way[] = [{ settled: new Map(), weight: 1 }]
+  for (const doubt of doubts) {
+    const kept = playedChoices(doubt)
+    const total = kept.reduce((sum, { p }) => sum + p, 0)
+    ways = ways.flatMap(({ settled, weight }) =>
+      kept.map((choice) => ({
+        settled: new Map([...settled, [doubt.id, choice]]),
+        weight: (weight * choice.p) / total,
+      })),
+    )
+  }
+  return ways
+}
+
+/** Ways with one result made one case, likeliest first; what lies beyond the fourth is left out and the rest scaled. */
+export function mergeCases<T>(ways: readonly (Judged<T> & Way)[]): readonly Weighted<T>[] {
+  const merged = new Map<string, { weight: number; best: number; settled: Settled; ways: Settled[]; result: T }>()
+  for (const { settled, weight, result, signature } of ways) {
+    const found = merged.get(signature)
+    if (!found) {
+      merged.set(signature, { weight, best: weight, settled, ways: [settled], result })
+      continue
+    }
+    found.weight += weight
+    found.ways.push(settled)
+    if (weight > found.best) Object.assign(found, { best: weight, settled, result })
+  }
+  const cases = [...merged.values()].toSorted((a, b) => b.weight - a.weight).slice(0, mostCases)
+  const total = cases.reduce((sum, { weight }) => sum + weight, 0)
+  return cases.map(({ weight, settled, ways: all, result }) => ({ weight: weight / total, settled, ways: all, result }))
+}

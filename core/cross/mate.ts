@@ -1,0 +1,204 @@
+// core/cross/mate.ts: one mating as the keeper names it -> its cases: chicks, sexing and daughters for each thing not known of the parents.
+import { LRUCache } from 'lru-cache'
+import type { Case, Crossed, Sexing } from '../answer.ts'
+import type { Parent } from '../engine/mating.ts'
+import { expectHen } from '../hen/expect.ts'
+import type { BirdRef } from '../question.ts'
+import { sexHatch } from '../sexing/sexing.ts'
+import type { Genotype, Sex } from '../vocabulary.ts'
+import {
+  isDecisive,
+  materialDoubts,
+  mergeCases,
+  waysToSettle,
+  type Judged,
+  type Settled,
+  type Weighted,
+} from './cases.ts'
+import type { Doubt, Founder } from './founder.ts'
+import { givenWords, howToTell } from './given.ts'
+import { outcome, type Outcome } from './outcome.ts'
+import { foundersOf, groundFor, origins, settle, type Pedigree } from './pedigree.ts'
+import { seenBird } from './seen.ts'
+import { lookShares } from './share.ts'
+import { signature } from './signature.ts'
+import { whyNot } from './why.ts'
+import { wingChance } from './wing.ts'
+
+type Result = { readonly outcome: Outcome; readonly sexing: Sexing; readonly sire: Parent; readonly dam: Parent }
+type Mating = { readonly sire: BirdRef; readonly dam: BirdRef }
+type Pair = { readonly sire: Pedigree; readonly dam: Pedigree; readonly weight: number; readonly as: string }
+
+/** Wing feathers are worth a case of their own only where they may well be the sign. */
+const wingWorth = 0.3
+
+/** A parent's own genotype; of a cross-bred one, that of its commonest kind. */
+function genotypeOf(parent: Parent, sex: Sex): Genotype {
+  if (!('cross' in parent)) return parent.genotype
+  const [commonest] = outcome(parent.cross.sire, parent.cross.dam)[sex].kinds
+  return { ...commonest?.genotypes[0], ...parent.genotype }
+}
+
+const pureBreed = ({ sire, dam }: Mating): string | undefined =>
+  sire.breed !== undefined && sire.breed === dam.breed ? sire.breed : undefined
+
+function judge(pair: Pair, mating: Mating, wing: boolean): (settled: Settled) => Judged<Result> {
+  const done = new Map<string, Judged<Result>>()
+  return (settled) => {
+    const key = [...settled].map(([id, { genotype }]) => id + JSON.stringify(genotype)).join(';')
+    const found = done.get(key)
+    if (found) return found
+    const [sire, dam] = [settle(pair.sire, settled), settle(pair.dam, settled)]
+    const out = outcome(sire, dam)
+    const hatch = { M: out.M.kinds, F: out.F.kinds }
+    const why = whyNot(genotypeOf(sire, 'M'), genotypeOf(dam, 'F'), hatch)
+    const sexing = sexHatch(hatch, pureBreed(mating), why, wing)
+    const judged = { result: { outcome: out, sexing, sire, dam }, signature: signature(out, sexing) }
+    done.set(key, judged)
+    return judged
+  }
+}
+
+const unique = <T extends { readonly id: string }>(items: readonly T[]): readonly T[] => [
+  ...new Map(items.map((item) => [item.id, item])).values(),
+]
+
+type Played = {
+  readonly cases: readonly Weighted<Result>[]
+  readonly doubts: readonly Doubt[]
+  readonly founders: readonly Founder[]
+}
+
+/** One way the parents came about, played through: the doubts that matter, and the case for each way of settling them. */
+function play(pair: Pair, mating: Mating): Played {
+  const founders = unique([...foundersOf(pair.sire), ...foundersOf(pair.dam)])
+  const all = unique(founders.flatMap(({ doubts }) => doubts))
+  const wing = wingChance(pair.sire, pair.dam)
+  const plain = judge(pair, mating, wing === 'known')
+  const byWing = wing !== 'known' && wing >= wingWorth && plain(new Map()).result.sexing.verdict !== 'yes'
+  const judged = byWing ? judge(pair, mating, true) : plain
+  const doubts = materialDoubts(
+    all.filter((doubt) => isDecisive(doubt, byWing)),
+    judged,
+  )
+  const ways = waysToSettle(doubts).map((way) => ({ ...way, ...judged(way.settled) }))
+  return { cases: mergeCases(ways), doubts, founders }
+}
+
+/** Loci at which the parents are not one and the same pure type: these set chicks apart. */
+function telling(sire: Genotype, dam: Genotype): readonly string[] {
+  const loci = [...new Set([...Object.keys(sire), ...Object.keys(dam)])]
+  return loci.filter((locus) => new Set([...(sire[locus] ?? ['wild']), ...(dam[locus] ?? ['wild'])]).size > 1)
+}
+
+function toCase(mating: Mating, { cases, doubts, founders }: Played, at: number, pair: Pair, want: Want): Case {
+  const { weight, ways, result } = cases[at]!
+  const { outcome: out, sexing, sire, dam } = result
+  const loci = telling(genotypeOf(sire, 'M'), genotypeOf(dam, 'F'))
+  const blue = out.F.traits.find(({ trait }) => trait === 'shellBlue')?.values ?? []
+  const shells = blue.map(({ value, share }) => ({ blue: value as 'no' | 'one copy' | 'two copies', share }))
+  return {
+    weight: weight * pair.weight,
+    given: [pair.as && `bred from ${pair.as}`, givenWords(doubts, founders, ways)].filter(Boolean).join(', and '),
+    howToTell: cases.length > 1 ? howToTell(doubts, founders) : '',
+    cockerels: lookShares(out.M, loci),
+    pullets: lookShares(out.F, loci),
+    diesInEgg: out.dies,
+    traits: [
+      ...out.M.traits.map((t) => ({ sex: 'M' as const, ...t })),
+      ...out.F.traits.map((t) => ({ sex: 'F' as const, ...t })),
+    ].filter(({ values }) => values.length > 1),
+    leftOut: out.leftOut,
+    sexing,
+    hen: want.hen ? expectHen(mating, shells) : null,
+  }
+}
+
+export type Want = { readonly hen: boolean; readonly reverse: boolean }
+
+function pairs({ sire, dam }: Mating): readonly Pair[] {
+  const ground = groundFor(sire, dam)
+  return origins(sire, 'M', ground).flatMap((s) =>
+    origins(dam, 'F', ground).map((d) => ({
+      sire: s.pedigree,
+      dam: d.pedigree,
+      weight: s.weight * d.weight,
+      as: [s.as && `cock: ${s.as}`, d.as && `hens: ${d.as}`].filter(Boolean).join('; '),
+    })),
+  )
+}
+
+/** Ways of making a named hybrid that give one and the same result are one case. */
+function gather(mating: Mating, want: Want): readonly Case[] {
+  const played = pairs(mating)
+    .toSorted((a, b) => b.weight - a.weight)
+    .slice(0, 6)
+    .map((pair) => ({ pair, played: play(pair, mating) }))
+  const rows = played.flatMap(({ pair, played: p }) =>
+    p.cases.map((weighted, at) => ({
+      pair,
+      p,
+      at,
+      weight: weighted.weight * pair.weight,
+      key: signature(weighted.result.outcome, weighted.result.sexing),
+    })),
+  )
+  const merged = new Map<string, { rows: typeof rows; weight: number }>()
+  for (const row of rows.toSorted((a, b) => b.weight - a.weight)) {
+    const found = merged.get(row.key)
+    if (found) {
+      found.rows.push(row)
+      found.weight += row.weight
+    } else merged.set(row.key, { rows: [row], weight: row.weight })
+  }
+  const kept = [...merged.values()].toSorted((a, b) => b.weight - a.weight).slice(0, 4)
+  const total = kept.reduce((sum, { weight }) => sum + weight, 0)
+  return kept.map(({ rows: [first], weight }) => {
+    const { pair, p, at } = first!
+    const only = kept.length === 1
+    return { ...toCase(mating, p, at, only ? { ...pair, as: '' } : pair, want), weight: weight / total }
+  })
+}
+
+const usualVerdict = (cases: readonly Case[]): Sexing['verdict'] => cases[0]!.sexing.verdict
+
+/** The other way round, where both birds are named by breed and it gives another verdict. */
+function withReverse(mating: Mating, cases: readonly Case[]): readonly Case[] {
+  const { sire, dam } = mating
+  const named = [sire, dam].every(
+    (bird) => bird.breed !== undefined && bird.genotype === undefined && bird.cross === undefined,
+  )
+  if (!named || sire.breed === dam.breed) return cases
+  const other = crossOf({ sire: dam, dam: sire }, { hen: false, reverse: false })
+  const verdict = usualVerdict(other.cases)
+  return cases.map((one) =>
+    one.sexing.verdict === verdict
+      ? one
+      : { ...one, sexing: { ...one.sexing, reverse: { verdict, says: other.cases[0]!.sexing.why } } },
+  )
+}
+
+const remembered = new LRUCache<string, Crossed>({ max: 400 })
+
+function crossOf(mating: Mating, want: Want): Crossed {
+  const key = JSON.stringify([mating, want])
+  const found = remembered.get(key)
+  if (found) return found
+  const cases = gather(mating, want)
+  const crossed = {
+    sire: seenBird(mating.sire, 'M'),
+    dam: seenBird(mating.dam, 'F'),
+    cases: want.reverse ? withReverse(mating, cases) : cases,
+  }
+  remembered.set(key, crossed)
+  return crossed
+}
+
+/**
+ * What a mating gives.
+ *
+ * @param want leave out the daughters' profile or the reverse mating where nobody needs them: a search is quicker
+ * @returns cases likeliest first, weights (belief about the parents) adding to 1; shares (chance among chicks) adding to 1 within each
+ */
+export const mate = (sire: BirdRef, dam: BirdRef, want: Want = { hen: true, reverse: true }): Crossed =>
+  crossOf({ sire, dam }, want)

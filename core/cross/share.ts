@@ -1,0 +1,66 @@
+// core/cross/share.ts: the kinds of chick of one sex as an answer shows them: share, looks in words, alleles that set them apart.
+import type { LookShare } from '../answer.ts'
+import { formatGenotype } from '../genotype.ts'
+import type { Form, Look } from '../looks/look.ts'
+import type { Genotype } from '../vocabulary.ts'
+import type { Brood, ChickKind } from './outcome.ts'
+
+const spotWords = {
+  none: 'none',
+  small: 'small pale spot',
+  large: 'large pale spot',
+  blurred: 'blurred pale patch',
+  hidden: 'hidden',
+} as const
+
+/** What else shows beside colour and comb. */
+export const formWords = (form: Form): readonly string[] =>
+  [
+    form.crest === 'none' ? '' : form.crest === 'small' ? 'small crest' : 'crest',
+    form.muffs === 'none' ? '' : 'muffs and beard',
+    form.feet === 'clean' ? '' : form.feet === 'feathered' ? 'feathered shanks' : 'lightly feathered shanks',
+    form.feather === 'normal' ? '' : `${form.feather} feather`,
+    form.neck === 'feathered' ? '' : `${form.neck} neck`,
+    form.toes === 'four' ? '' : `${form.toes} toes`,
+    form.tail === 'tailed' ? '' : form.tail,
+    form.legs === 'normal' ? '' : form.legs === 'short' ? 'short legs' : 'dwarf',
+    form.tufts === 'none' ? '' : form.tufts,
+    form.henFeathered ? 'hen-feathered' : '',
+  ].filter(Boolean)
+
+/** Loci at which all genotypes of a kind agree, out of those that tell kinds apart. */
+function common(genotypes: readonly Genotype[], loci: readonly string[]): Genotype {
+  const [first = {}] = genotypes
+  const same = (locus: string): boolean => genotypes.every((g) => g[locus]?.join() === first[locus]?.join())
+  return Object.fromEntries(loci.filter((locus) => first[locus] && same(locus)).map((locus) => [locus, first[locus]!]))
+}
+
+/** Values of a trait that vary by themselves, commonest first, as 'pea or single'. */
+function varied({ traits, whole }: Brood, trait: string, own: string): string {
+  if (whole) return own
+  const values = traits.find((t) => t.trait === trait)?.values ?? []
+  return values.length > 1
+    ? values
+        .slice(0, 3)
+        .map(({ value }) => value)
+        .join(' or ')
+    : own
+}
+
+const withoutRules = (look: Look): Look => ({ ...look, rules: [...new Set(look.rules)] })
+
+export function lookShares(brood: Brood, loci: readonly string[]): readonly LookShare[] {
+  return brood.kinds.map(({ share, look, genotypes }: ChickKind) => ({
+    share,
+    down: look.chick.words,
+    headSpot:
+      look.chick.headSpotClear === 'no' && look.chick.headSpot !== 'none' ? 'hidden' : spotWords[look.chick.headSpot],
+    adult: look.plumage.words,
+    shank: varied(brood, 'shank', look.shank),
+    comb: varied(brood, 'comb', look.form.comb),
+    feathering: look.chick.wing,
+    form: formWords(look.form),
+    alleles: formatGenotype(common(genotypes, loci)),
+    look: withoutRules(look),
+  }))
+}

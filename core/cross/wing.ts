@@ -1,0 +1,24 @@
+// core/cross/wing.ts: whether feathering speed of the parents is known, and if not, how likely it parts the sexes.
+import type { Founder } from './founder.ts'
+import { foundersOf, type Pedigree } from './pedigree.ts'
+
+/** Chance that a founder passes this test at locus K; undefined where its K is not in doubt. */
+function chance({ doubts }: Founder, test: (pair: readonly string[]) => boolean): number | undefined {
+  const doubt = doubts.find(({ loci }) => loci.includes('K'))
+  return doubt?.choices.filter(({ genotype }) => test(genotype['K']!)).reduce((sum, { p }) => sum + p, 0)
+}
+
+const fast = (pair: readonly string[]): boolean => pair.every((allele) => allele === 'k+')
+const slow = (pair: readonly string[]): boolean => pair.some((allele) => allele !== 'k+')
+
+/** 'known' where nobody's K is in doubt; else the belief that the cock is pure fast and the hen slow (0 for cross-bred parents). */
+export function wingChance(sire: Pedigree, dam: Pedigree): 'known' | number {
+  const doubtful = [...foundersOf(sire), ...foundersOf(dam)].some((bird) => chance(bird, () => true) !== undefined)
+  if (!doubtful) return 'known'
+  if (sire.kind !== 'founder' || dam.kind !== 'founder') return 0
+  const known = (bird: Founder, test: (pair: readonly string[]) => boolean): number =>
+    test(bird.known['K'] ?? ['k+']) ? 1 : 0
+  return (
+    (chance(sire.founder, fast) ?? known(sire.founder, fast)) * (chance(dam.founder, slow) ?? known(dam.founder, slow))
+  )
+}
