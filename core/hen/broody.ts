@@ -3,7 +3,7 @@ import normalCdf from '@stdlib/stats-base-dists-normal-cdf'
 import normalQuantile from '@stdlib/stats-base-dists-normal-quantile'
 import type { Span } from '../vocabulary.ts'
 import { broodiness } from '../data/hen/broody.ts'
-import { lineShare, type Crossbred } from './crossbred.ts'
+import { lineMean, type Crossbred } from './crossbred.ts'
 
 /** Where a line of this broody rate stands on the hidden scale; where it was bred out, far below. */
 export const inclination = (rate: number): number =>
@@ -11,10 +11,10 @@ export const inclination = (rate: number): number =>
 
 /** Share of hens that go broody in a year if let: a range. Not on the Z: both ways of a cross agree in the trial. */
 export function broodyRate(bird: Crossbred): Span {
-  const own = new Map(bird.stocks.map((stock) => [stock.id, inclination(stock.broodyRate)]))
-  const mean = bird.stocks.reduce((sum, stock) => sum + lineShare(bird, stock.id, 0) * own.get(stock.id)!, 0)
+  const mean = lineMean(bird, (stock) => inclination(stock.broodyRate))
   const nearer = bird.meetings.reduce(
-    (sum, { one, other, crossed }) => sum + (crossed * Math.abs(own.get(one.id)! - own.get(other.id)!)) / 2,
+    (sum, { one, other, crossed }) =>
+      sum + (crossed * Math.abs(inclination(one.broodyRate) - inclination(other.broodyRate))) / 2,
     0,
   )
   const middle = mean + broodiness.dominance * nearer

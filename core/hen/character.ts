@@ -1,9 +1,5 @@
 // core/hen/character.ts: temper, cold and heat of the daughters in words. No trial measured these by cross: means of lines, hedged.
-import { lineShare, type Crossbred } from './crossbred.ts'
-import type { Stock } from './stock.ts'
-
-const mean = (bird: Crossbred, of: (stock: Stock) => number): number =>
-  bird.stocks.reduce((sum, stock) => sum + lineShare(bird, stock.id, 0) * of(stock), 0)
+import { lineMean, type Crossbred } from './crossbred.ts'
 
 const tempers = [
   { below: 0.5, words: 'very calm' },
@@ -16,28 +12,28 @@ const tempers = [
 
 /** Temper of the daughters, e.g. 'calm; some sharp cocks in the sire’s line'. */
 export function temperWords(bird: Crossbred, sharpShare = sharp(bird)): string {
-  const flight = mean(bird, (stock) => stock.calm)
+  const flight = lineMean(bird, (stock) => stock.calm)
   const words = tempers.find((t) => flight < t.below)!.words
   return sharpShare >= 0.5 ? `${words}, some assertive` : words
 }
 
-const sharp = (bird: Crossbred): number => mean(bird, (stock) => (stock.sharp ? 1 : 0))
+const sharp = (bird: Crossbred): number => lineMean(bird, (stock) => (stock.sharp ? 1 : 0))
 
 /** 0 very calm to 4 wild, by share of lines. */
-export const flightiness = (bird: Crossbred): number => mean(bird, (stock) => stock.calm)
+export const flightiness = (bird: Crossbred): number => lineMean(bird, (stock) => stock.calm)
 
 const grade = (score: number): 'poor' | 'fair' | 'good' => (score < 0.67 ? 'poor' : score < 1.34 ? 'fair' : 'good')
 
 /** How they stand frost and heat: 'good', 'fair' or 'poor', with what the comb adds where both lines agree on it. */
 export function hardinessOf(bird: Crossbred): { readonly cold: string; readonly heat: string } {
-  const cold = grade(mean(bird, (stock) => stock.cold))
-  const heat = grade(mean(bird, (stock) => stock.heat))
-  const large = mean(bird, (stock) =>
+  const cold = grade(lineMean(bird, (stock) => stock.cold))
+  const heat = grade(lineMean(bird, (stock) => stock.heat))
+  const large = lineMean(bird, (stock) =>
     stock.comb.startsWith('single, large') || (stock.type === 'light' && stock.comb.startsWith('single')) ? 1 : 0,
   )
   return { cold: large >= 0.5 ? `${cold}, large combs nip in frost` : cold, heat }
 }
 
 /** Cold and heat as numbers, 0 poor to 2 good. */
-export const coldScore = (bird: Crossbred): number => mean(bird, (stock) => stock.cold)
-export const heatScore = (bird: Crossbred): number => mean(bird, (stock) => stock.heat)
+export const coldScore = (bird: Crossbred): number => lineMean(bird, (stock) => stock.cold)
+export const heatScore = (bird: Crossbred): number => lineMean(bird, (stock) => stock.heat)

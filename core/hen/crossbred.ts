@@ -1,9 +1,6 @@
-// core/hen/crossbred.ts: one formula for every cross: what a trait comes to in a bird of known make-up of lines.
-import type { Span } from '../vocabulary.ts'
-import { unequalWeights, type CrossingParameters } from '../data/hen/crossing.ts'
-import { distance, isWide } from './distance.ts'
+// core/hen/crossbred.ts: a bird as the hen model takes it: the lines it is made of, how they are mixed, where they meet.
+import { distance } from './distance.ts'
 import { crossedShare, gameteOf, type Genome } from './genome.ts'
-import { doubtOf, spanOf, widenedSpan, type Doubt } from './span.ts'
 import type { Stock } from './stock.ts'
 
 /** Two lines that meet in a bird: at what share of its loci, and how far apart they stand. */
@@ -14,100 +11,39 @@ export type Meeting = {
   readonly distance: number
 }
 
-/** A bird as the hen model takes it: the lines it is made of, how they are mixed in it, and where they meet. */
+/** `wholes` and `zs`: share of all its genes, and of its Z, by line, in the order of `stocks`; each adds to 1. */
 export type Crossbred = {
   readonly genome: Genome
   readonly stocks: readonly Stock[]
+  readonly wholes: readonly number[]
+  readonly zs: readonly number[]
   readonly meetings: readonly Meeting[]
 }
 
-export function crossbred(genome: Genome, stocks: readonly Stock[]): Crossbred {
-  const meetings = stocks.flatMap((one, at) =>
+function meetingsOf(genome: Genome, stocks: readonly Stock[]): readonly Meeting[] {
+  return stocks.flatMap((one, at) =>
     stocks.slice(at + 1).flatMap((other) => {
       const crossed = crossedShare(genome, one.id, other.id)
       return crossed > 0 ? [{ one, other, crossed, distance: distance(one, other) }] : []
     }),
   )
-  return { genome, stocks, meetings }
 }
 
-/** Share of a bird's own worth that comes from a line: all chromosomes alike, but a hen's one Z from her sire alone. */
-export function lineShare(bird: Crossbred, line: string, onZ: number): number {
-  const whole = gameteOf(bird.genome).get(line) ?? 0
-  const z = bird.genome.zs.reduce((sum, gamete) => sum + (gamete.get(line) ?? 0), 0) / bird.genome.zs.length
-  return (1 - onZ) * whole + onZ * z
+export function crossbred(genome: Genome, stocks: readonly Stock[]): Crossbred {
+  const whole = gameteOf(genome)
+  return {
+    genome,
+    stocks,
+    wholes: stocks.map(({ id }) => whole.get(id) ?? 0),
+    zs: stocks.map(({ id }) => genome.zs.reduce((sum, z) => sum + (z.get(id) ?? 0), 0) / genome.zs.length),
+    meetings: meetingsOf(genome, stocks),
+  }
 }
 
-const unequal = (values: readonly number[]): boolean => Math.max(...values) > unequalWeights.ratio * Math.min(...values)
+/** Share of a bird's own worth by line: all chromosomes alike, but a part `onZ` by its Z, which in a hen is her sire's alone. */
+export const lineShares = (bird: Crossbred, onZ: number): readonly number[] =>
+  bird.wholes.map((whole, at) => (1 - onZ) * whole + onZ * bird.zs[at]!)
 
-/** The mean of the lines by their shares; on the scale of ratios where that is asked for and they are very unequal. */
-function additive(shares: readonly number[], values: readonly number[], byRatio: boolean): number {
-  if (byRatio && unequal(values)) return Math.exp(shares.reduce((sum, s, i) => sum + s * Math.log(values[i]!), 0))
-  return shares.reduce((sum, s, i) => sum + s * values[i]!, 0)
-}
-
-const isClosed = (stock: Stock): boolean => stock.purpose === 'exhibition'
-
-function gain(pair: Meeting, p: CrossingParameters): { readonly likely: number; readonly doubt: Doubt } {
-  const h = (isClosed(pair.one) || isClosed(pair.other)) && p.heterosisFromClosed ? p.heterosisFromClosed : p.heterosis
-  const scale = pair.crossed * pair.distance
-  const doubts = isWide(pair.one) || isWide(pair.other) ? 2 : 1
-  return { likely: scale * h.likely, doubt: doubtOf(h, scale * doubts) }
-}
-
-/**
- * A trait of a cross-bred bird: line means by share of genes, plus heterosis by share of crossed loci, times distance.
- * F1, F2, back-cross and three-way cross are the same formula with other shares.
- *
- * @param of the trait of one line bred pure, in its own unit
- * @returns range in the same unit; doubts of lines, of heterosis and of the mother's own effect add as squares
- * @source Dickerson 1969, Anim. Breed. Abstr. 37:191-202; Dickerson 1973, Proc. Anim. Breed. Genet. Symp.: from memory.
- *         Losses from breaking up line combinations in F2 and later are not known and left out.
- */
-export function crossbredTrait(
-  bird: Crossbred,
-  p: CrossingParameters,
-  of: (stock: Stock) => Span,
-  scale: 'plain' | 'ratio' = 'plain',
-): Span {
-  const spans = bird.stocks.map((stock) => widenedSpan(of(stock), p.strainDoubt))
-  const shares = bird.stocks.map((stock) => lineShare(bird, stock.id, p.onZ))
-  const means = spans.map((s) => s.likely)
-  const mean = additive(shares, means, scale === 'ratio')
-  const gains = bird.meetings.map((pair) => ({ ...gain(pair, p), mid: gainBase(pair, bird, means, mean, scale) }))
-  const likely = mean + gains.reduce((sum, g) => sum + g.likely * g.mid, 0)
-  return capped(
-    spanOf(likely, [
-      ...spans.map((span, i) => doubtOf(span, shares[i])),
-      ...gains.map((g) => ({ down: g.doubt.down * g.mid, up: g.doubt.up * g.mid })),
-      ...bird.meetings.map((pair) => shortfall(pair, p, of)),
-      ...(bird.meetings.length > 0 ? [doubtOf(p.maternal, mean)] : []),
-    ]),
-    spans.filter((_, i) => shares[i]! > 0),
-    p.cap,
-  )
-}
-
-/** Of what sets a better line above a poorer one, part may not reach the cross: a doubt downwards only. */
-const shortfall = (pair: Meeting, p: CrossingParameters, of: (stock: Stock) => Span): Doubt => ({
-  down: (p.shortfall ?? 0) * pair.crossed * Math.abs(of(pair.one).likely - of(pair.other).likely),
-  up: 0,
-})
-
-/** Heterosis of a pair is a share of the mean of that pair; on the ratio scale, of the bird's own mean. */
-function gainBase(
-  pair: Meeting,
-  bird: Crossbred,
-  means: readonly number[],
-  mean: number,
-  scale: 'plain' | 'ratio',
-): number {
-  if (scale === 'ratio') return mean
-  return (means[bird.stocks.indexOf(pair.one)]! + means[bird.stocks.indexOf(pair.other)]!) / 2
-}
-
-function capped(span: Span, lines: readonly Span[], cap: number | undefined): Span {
-  if (cap === undefined) return span
-  const limit = (end: keyof Span): number => Math.min(span[end], (1 + cap) * Math.max(...lines.map((l) => l[end])))
-  return { low: limit('low'), likely: limit('likely'), high: limit('high') }
-}
+/** Mean of a figure of the lines, by share of genes. */
+export const lineMean = (bird: Crossbred, of: (stock: Stock) => number): number =>
+  bird.stocks.reduce((sum, stock, at) => sum + bird.wholes[at]! * of(stock), 0)

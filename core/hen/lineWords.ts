@@ -1,5 +1,5 @@
 // core/hen/lineWords.ts: one clause on what the lines of a mating do to the daughters, beyond the breed names.
-import { lineShare, type Crossbred } from './crossbred.ts'
+import { lineMean, type Crossbred } from './crossbred.ts'
 import { birdAsBred, type Mating } from './lineage.ts'
 import type { Purpose } from './stock.ts'
 
@@ -7,7 +7,7 @@ type Side = { readonly purpose: Purpose; readonly eggs: number; readonly barred:
 
 /** A parent as its daughters feel it: what its lines lay, and the one purpose they were bred for, if it is one. */
 function side(bird: Crossbred): Side {
-  const eggs = bird.stocks.reduce((sum, stock) => sum + lineShare(bird, stock.id, 0) * stock.eggsFirstYear.likely, 0)
+  const eggs = lineMean(bird, (stock) => stock.eggsFirstYear.likely)
   const purposes = new Set(bird.stocks.map((stock) => stock.purpose))
   return {
     purpose: purposes.size === 1 ? bird.stocks[0]!.purpose : 'hatchery',

@@ -1,7 +1,7 @@
 // core/hen/shell.ts: shell colours of the daughters, with shares: brown as a graded trait, under it blue or white.
 import normalCdf from '@stdlib/stats-base-dists-normal-cdf'
 import { brown, leastShare, onBlue, onWhite, type Band } from '../data/hen/shell.ts'
-import { lineShare, type Crossbred } from './crossbred.ts'
+import { lineMean, type Crossbred } from './crossbred.ts'
 import type { Gamete } from './genome.ts'
 
 export type BlueShare = { readonly blue: 'no' | 'one copy' | 'two copies'; readonly share: number }
@@ -12,7 +12,7 @@ const isWhite = (score: number): boolean => score < brown.whiteBelow
 
 /** Mean brown score by share of genes, less what crossing with a white-egged line costs. */
 export function brownScore(bird: Crossbred): number {
-  const mean = bird.stocks.reduce((sum, stock) => sum + lineShare(bird, stock.id, 0) * stock.brownScore, 0)
+  const mean = lineMean(bird, (stock) => stock.brownScore)
   const crossedToWhite = bird.meetings
     .filter((pair) => isWhite(pair.one.brownScore) !== isWhite(pair.other.brownScore))
     .reduce((sum, pair) => sum + pair.crossed, 0)
@@ -21,7 +21,7 @@ export function brownScore(bird: Crossbred): number {
 
 /** Share of the daughters whose Z comes from a line that is thought to hold brown back. */
 export const paleZShare = (bird: Crossbred): number =>
-  bird.stocks.reduce((sum, stock) => sum + (stock.paleZ ? (bird.genome.zs[0]?.get(stock.id) ?? 0) : 0), 0)
+  bird.stocks.reduce((sum, stock, at) => sum + (stock.paleZ ? bird.zs[at]! : 0), 0)
 
 /** Variance that a gamete brings by being mixed of lines: none from a pure bird, half an F2's from each of two F1. */
 function mixing(gamete: Gamete, bird: Crossbred): number {

@@ -1,17 +1,14 @@
 // core/hen/years.ts: lay from year to year, and how many years a hen is worth keeping while nobody tells a price.
 import type { Span } from '../vocabulary.ts'
 import { persistency, worthKeeping } from '../data/hen/laying.ts'
-import { lineShare, type Crossbred } from './crossbred.ts'
+import { lineMean, type Crossbred } from './crossbred.ts'
 import { spanOf } from './span.ts'
 
 export const yearsShown = 5
 
 /** Lay of year n (1 is the first) as a share of the first, with its own doubt; crosses hold out a little better. */
 export function persistencyOf(bird: Crossbred, year: number): Span {
-  const line = bird.stocks.reduce(
-    (sum, stock) => sum + lineShare(bird, stock.id, 0) * (persistency.byPurpose[stock.purpose][year - 1] ?? 0),
-    0,
-  )
+  const line = lineMean(bird, (stock) => persistency.byPurpose[stock.purpose][year - 1] ?? 0)
   const crossed = bird.meetings.reduce((sum, pair) => sum + pair.crossed * pair.distance, 0)
   const more = (h: number): number => line * h * crossed * (year - 1)
   const { low, likely, high } = persistency.heterosisPerYear

@@ -2,7 +2,8 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { crossing } from '../../../core/data/hen/crossing.ts'
-import { crossbredTrait, lineShare, type Crossbred } from '../../../core/hen/crossbred.ts'
+import { lineShares, type Crossbred } from '../../../core/hen/crossbred.ts'
+import { crossbredTrait } from '../../../core/hen/trait.ts'
 import { cock, daughter, hen, laying, son, stock, type Bird } from './stocks.ts'
 
 const eggs = (bird: Crossbred): number => crossbredTrait(bird, crossing.eggsFirstYear, (s) => s.eggsFirstYear).likely
@@ -34,7 +35,7 @@ describe('shares of lines', () => {
     fc.assert(
       fc.property(bird('M'), bird('F'), fc.double({ min: 0, max: 1, noNaN: true }), (sire, dam, onZ) => {
         const young = daughter(sire, dam)
-        const sum = young.stocks.reduce((s, line) => s + lineShare(young, line.id, onZ), 0)
+        const sum = lineShares(young, onZ).reduce((a, b) => a + b, 0)
         expect(sum).toBeCloseTo(1, 12)
       }),
     )
