@@ -22,6 +22,7 @@ const cut = (block: Block): Block => (fits([block]) ? block : line(`${asText([bl
 
 /** Pages in order; one for nearly every reply, none for silence. */
 export function pages(document: Document): readonly Document[] {
+  if (document.length > 0 && fits(document)) return [document]
   const all: Document[] = []
   let page: Document = []
   for (const block of document.flatMap(small).map(cut)) {
