@@ -186,8 +186,8 @@ function crossOf(mating: Mating, want: Want): Crossed {
   if (found) return found
   const cases = gather(mating, want)
   const crossed = {
-    sire: seenBird(mating.sire, 'M'),
-    dam: seenBird(mating.dam, 'F'),
+    sire: seenBird(mating.sire),
+    dam: seenBird(mating.dam),
     cases: want.reverse ? withReverse(mating, cases) : cases,
   }
   remembered.set(key, crossed)
@@ -202,3 +202,12 @@ function crossOf(mating: Mating, want: Want): Crossed {
  */
 export const mate = (sire: BirdRef, dam: BirdRef, want: Want = { hen: true, reverse: true }): Crossed =>
   crossOf({ sire, dam }, want)
+
+/** Genotypes of both parents as they most likely are; of a cross-bred one, those of its commonest kind. */
+export function parentGenotypes(sire: BirdRef, dam: BirdRef): { readonly sire: Genotype; readonly dam: Genotype } {
+  const [likeliest] = pairs({ sire, dam }).toSorted((a, b) => b.weight - a.weight)
+  return {
+    sire: genotypeOf(settle(likeliest!.sire, new Map()), 'M'),
+    dam: genotypeOf(settle(likeliest!.dam, new Map()), 'F'),
+  }
+}

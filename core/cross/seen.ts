@@ -2,16 +2,13 @@
 import type { BirdSeen } from '../answer.ts'
 import { formatGenotype } from '../genotype.ts'
 import type { BirdRef } from '../question.ts'
-import type { Sex } from '../vocabulary.ts'
 
-export function seenBird(bird: BirdRef, sex: Sex): BirdSeen {
+export function seenBird(bird: BirdRef): BirdSeen {
   return {
     ...(bird.breed === undefined ? {} : { breed: bird.breed }),
     ...(bird.line === undefined ? {} : { line: bird.line }),
     ...(bird.genotype === undefined ? {} : { genotype: formatGenotype(bird.genotype) }),
-    ...(bird.cross === undefined
-      ? {}
-      : { cross: { sire: seenBird(bird.cross.sire, 'M'), dam: seenBird(bird.cross.dam, 'F') } }),
+    ...(bird.cross === undefined ? {} : { cross: { sire: seenBird(bird.cross.sire), dam: seenBird(bird.cross.dam) } }),
     ...(bird.name === undefined ? {} : { name: bird.name }),
   }
 }

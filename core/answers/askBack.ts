@@ -1,0 +1,89 @@
+// core/answers/askBack.ts: a question back, only where the readings differ in what was asked; else the likeliest is answered and said.
+import type { Answer, AskBackAnswer, CrossAnswer } from '../answer.ts'
+import type { AskBackQuestion, Question } from '../question.ts'
+import { assumptionWords, birdsOf, fitting, nothingElse } from './parts.ts'
+import { readingOf } from './readings.ts'
+
+type Resolve = (question: Question) => Answer
+
+/** Most readings that are played through; the rest stand as choices only. */
+const played = 5
+
+const example = 'Rhode Island Red cock x Light Sussex hen'
+
+/** Several readings answered as one: each reading's matings after one another. */
+function provisional(answers: readonly Answer[]): Answer | undefined {
+  const crosses = answers.filter((answer): answer is CrossAnswer => answer.kind === 'cross')
+  const [first] = crosses
+  if (!first) return answers.find((answer) => answer.kind !== 'error' && answer.kind !== 'silent')
+  if (crosses.length === 1) return first
+  const all = <K extends 'sire' | 'dam' | 'birds' | 'cautions' | 'sources' | 'assumptions'>(key: K): CrossAnswer[K] =>
+    [
+      ...new Map(
+        crosses.flatMap((one) => one[key] as readonly unknown[]).map((item) => [JSON.stringify(item), item]),
+      ).values(),
+    ] as unknown as CrossAnswer[K]
+  return {
+    ...first,
+    summary: fitting(crosses.map(({ summary }) => summary).join(' '), 'It depends on which of these birds is meant.'),
+    sire: all('sire'),
+    dam: all('dam'),
+    birds: all('birds'),
+    cautions: all('cautions'),
+    sources: all('sources'),
+    assumptions: all('assumptions'),
+    crosses: crosses.flatMap((one) => one.crosses),
+  }
+}
+
+const missingWords: Readonly<Record<AskBackQuestion['missing'], string>> = {
+  variety: 'Which colour or variety',
+  'which-is-male': 'Which of the two is the cock',
+  'other-bird': 'Which bird is the other parent',
+  goal: 'What are they to be good for',
+  birds: 'Which birds do you mean',
+  context: 'Which birds are you speaking of',
+  look: 'What do they look like',
+  count: 'How many chicks, and how many of each kind',
+  spelling: 'Which bird do you mean',
+  trait: 'Which trait is it about',
+}
+
+export function answerAskBack(question: AskBackQuestion, resolve: Resolve): Answer {
+  const answers = question.options.slice(0, played).map((option) => resolve(option.question))
+  const readings = new Set(answers.map(readingOf))
+  const [likeliest] = answers
+  if (likeliest && question.options.length <= played && readings.size === 1 && question.missing !== 'which-is-male')
+    return assuming(likeliest, question)
+  const shown = provisional(answers)
+  const shared =
+    shown && 'birds' in shown
+      ? { sire: shown.sire, dam: shown.dam, birds: shown.birds }
+      : birdsOf({ birds: question.birds })
+  const what = missingWords[question.missing] + (question.about ? `: ${question.about}` : '')
+  const back: AskBackAnswer = {
+    kind: 'ask-back',
+    summary: fitting(`${what}?`, `${missingWords[question.missing]}?`),
+    assumptions: assumptionWords(question.assumed),
+    assumed: question.assumed,
+    ...nothingElse,
+    ...shared,
+    missing: question.missing,
+    ...(question.about === undefined ? {} : { about: question.about }),
+    options: question.options.map(({ label }) => ({ label, resolves: `${question.missing}: ${label}` })),
+    ...(question.options.length === 0 ? { example } : {}),
+    ...(shown ? { provisional: shown } : {}),
+  }
+  return back
+}
+
+/** All readings come to the same: the likeliest stands, and says what was taken. */
+function assuming(answer: Answer, question: AskBackQuestion): Answer {
+  if (!('assumptions' in answer)) return answer
+  const taken = question.options[0]!.label
+  const said = question.about
+    ? `${question.about} means ${taken}; the others come to the same`
+    : `${taken} is meant; the others come to the same`
+  const assumed = question.about ? [{ kind: 'variety' as const, said: question.about, taken }] : []
+  return { ...answer, assumptions: [...answer.assumptions, said], assumed: [...answer.assumed, ...assumed] }
+}

@@ -1,0 +1,87 @@
+// core/answers/cross.ts: the `cross` answer: each mating played through, its verdict in one line, what was assumed, what to beware of.
+import type { Caution, CrossAnswer, Crossed, Source } from '../answer.ts'
+import { mate } from '../cross/mate.ts'
+import { nameOfBird } from '../cross/seen.ts'
+import { crossCautions } from '../cross/cautions.ts'
+import { loci, type LocusId } from '../data/loci.ts'
+import type { BirdRef, CrossQuestion } from '../question.ts'
+import { assumptionWords, birdsOf, fitting, uniqueSources } from './parts.ts'
+import { summaryOf } from './crossSummary.ts'
+
+/** More matings than these in one message are answered for the first ones only. */
+const mostMatings = 12
+
+const lociIn = (alleles: string): readonly string[] => alleles.split(' ').map((pair) => pair.split('/')[0] ?? '')
+
+/** Works behind the loci that set the chicks apart, and behind the figures of the signs. */
+function sourcesOf({ cases }: Crossed): readonly Source[] {
+  const shown = cases
+    .flatMap(({ cockerels, pullets }) => [...cockerels, ...pullets])
+    .flatMap(({ alleles }) => lociIn(alleles))
+  const symbols = new Set(shown)
+  const works = Object.keys(loci).filter((id) =>
+    (loci[id as LocusId].alleles as readonly string[]).some((allele) => symbols.has(allele)),
+  )
+  const signs = cases.flatMap(({ sexing }) => sexing.signs).map(({ basis, status }) => ({ ref: basis, status }))
+  return [...signs, ...works.flatMap((id): readonly Source[] => loci[id as LocusId].sources.slice(0, 2))]
+}
+
+/** What the core took for granted of the birds themselves. */
+function takenForGranted(
+  matings: readonly { readonly sire: BirdRef; readonly dam: BirdRef }[],
+  crossed: readonly Crossed[],
+): readonly string[] {
+  const bare = matings.some(({ sire, dam }) =>
+    [sire, dam].some((bird) => bird.breed === undefined && bird.cross === undefined && bird.genotype !== undefined),
+  )
+  const bredOn = matings.some(({ sire, dam }) =>
+    [sire, dam].some((bird) => bird.cross?.sire.cross ?? bird.cross?.dam.cross),
+  )
+  const leftOut = Math.max(...crossed.flatMap(({ cases }) => cases.map((one) => one.leftOut ?? 0)))
+  return [
+    ...(bare ? ['genes that are not told are wild type, on a black ground where the told ones act on black'] : []),
+    ...(bredOn ? ['shares are over many such parents; a single bird gives some of these kinds only'] : []),
+    ...(leftOut > 0.005
+      ? [`kinds that are each very rare are left out, ${Math.ceil(leftOut * 100)} in 100 chicks together`]
+      : []),
+  ]
+}
+
+const onceEach = (cautions: readonly Caution[]): readonly Caution[] => [
+  ...new Map(cautions.map((one) => [one.text, one])).values(),
+]
+
+export function answerCross(question: CrossQuestion): CrossAnswer {
+  const matings = question.matings.slice(0, mostMatings)
+  const crossed = matings.map(({ sire, dam }) => mate(sire, dam))
+  const summaries = crossed.map((one) => summaryOf(one, question.aspects))
+  const named = crossed.map((_, i) => `${nameOfBird(matings[i]!.sire)} on ${nameOfBird(matings[i]!.dam)}`)
+  const dropped = question.matings.length - matings.length
+  return {
+    kind: 'cross',
+    summary: crossed.length === 1 ? summaries[0]! : severalSummary(crossed, named),
+    assumptions: [
+      ...assumptionWords(question.assumed),
+      ...takenForGranted(matings, crossed),
+      ...(dropped > 0 ? [`only the first ${mostMatings} matings are answered`] : []),
+    ],
+    assumed: question.assumed,
+    cautions: onceEach(crossed.flatMap((one, i) => crossCautions(one, matings[i]!, question.aspects))),
+    sources: uniqueSources(crossed.flatMap(sourcesOf)),
+    ...birdsOf({ sire: matings.map(({ sire }) => sire), dam: matings.map(({ dam }) => dam) }),
+    crosses: crossed,
+  }
+}
+
+const verdicts = { yes: 'sexable', partly: 'partly sexable', no: 'not sexable' } as const
+const verdictOf = ({ cases }: Crossed): string => {
+  const all = [...new Set(cases.map(({ sexing }) => verdicts[sexing.verdict]))]
+  return all.length === 1 ? all[0]! : 'depends'
+}
+
+/** 'Rhode Island Red on Light Sussex: sexable. …', shorter where it must be. */
+const severalSummary = (crossed: readonly Crossed[], named: readonly string[]): string =>
+  fitting(
+    `${crossed.map((one, i) => `${named[i]}: ${verdictOf(one)}`).join('. ')}.`,
+    `${crossed.length} matings: ${crossed.map((one, i) => `${i + 1} ${verdictOf(one)}`).join(', ')}.`,
+  )

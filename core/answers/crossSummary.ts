@@ -1,0 +1,99 @@
+// core/answers/crossSummary.ts: the verdict of one mating in a line of at most 160 characters.
+import type { Case, Crossed, LookShare } from '../answer.ts'
+import type { Aspect } from '../question.ts'
+import { shareWords } from './fraction.ts'
+import { fitting } from './parts.ts'
+
+const verdictWord = { yes: 'Yes', partly: 'Partly', no: 'No' } as const
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
+
+/** Shares by a reading of the look, commonest first. */
+function sharesBy(
+  kinds: readonly LookShare[],
+  read: (kind: LookShare) => string,
+): readonly (readonly [string, number])[] {
+  const shares = new Map<string, number>()
+  for (const kind of kinds) shares.set(read(kind), (shares.get(read(kind)) ?? 0) + kind.share)
+  return [...shares].toSorted((a, b) => b[1] - a[1])
+}
+
+const listed = (shares: readonly (readonly [string, number])[]): string =>
+  shares.map(([words, share]) => `${shareWords(share)} ${words}`).join(', ')
+
+/** Special forms first, since where they segregate they are what is asked. */
+function mixOf({ cockerels, pullets }: Case): string | undefined {
+  const all = [...cockerels, ...pullets].map((kind) => ({ ...kind, share: kind.share / 2 }))
+  const form = sharesBy(all, ({ look }) =>
+    look.form.feather === 'normal'
+      ? look.form.neck === 'feathered'
+        ? look.form.legs
+        : `${look.form.neck} neck`
+      : look.form.feather,
+  )
+  if (form.length > 1 && form.length <= 3)
+    return listed(form.map(([words, share]) => [words === 'normal' ? 'plain' : words, share]))
+  const [m, f] = [sharesBy(cockerels, ({ adult }) => adult), sharesBy(pullets, ({ adult }) => adult)]
+  const same =
+    m.length === f.length &&
+    m.length > 1 &&
+    m.length <= 4 &&
+    m.every(([words, share]) => f.some(([w, s]) => w === words && Math.abs(s - share) < 1e-6))
+  return same ? listed(m) : undefined
+}
+
+function verdictLine({ sexing, ...rest }: Case): string {
+  const { verdict, why, signs } = sexing
+  const [sign] = signs
+  const mix = mixOf({ sexing, ...rest })
+  if (verdict === 'no' || !sign) {
+    const plain = `${mix ? `${capital(mix)}; not` : 'Not'} sexable at hatch: ${why}.`
+    return fitting(plain, mix ? `${capital(mix)}; not sexable at hatch.` : plain)
+  }
+  const word = verdictWord[verdict]
+  return fitting(
+    `${word}, at hatch by ${sign.sign}: cockerels ${sign.cockerel}; pullets ${sign.pullet}.`,
+    `${word}, sexable at hatch by ${sign.sign}.`,
+  )
+}
+
+/** Several cases: what it hangs on, and the verdict of each. */
+function dependsLine(cases: readonly Case[]): string {
+  const says = { yes: 'sexable', partly: 'partly sexable', no: 'not sexable' } as const
+  const verdicts = new Set(cases.map(({ sexing }) => sexing.verdict))
+  if (verdicts.size === 1) return verdictLine(cases[0]!)
+  const line = (upTo: number): string =>
+    `It depends. ${cases
+      .slice(0, upTo)
+      .map(({ given, sexing }) => `If ${given}: ${says[sexing.verdict]}`)
+      .join('. ')}.`
+  return fitting(
+    line(3),
+    line(2),
+    `It depends on the parents: likeliest ${says[cases[0]!.sexing.verdict]} at hatch, else not surely.`,
+  )
+}
+
+function henLine({ hen }: Case): string | undefined {
+  if (!hen) return undefined
+  const shells = hen.shell
+    .map(({ colour, share }) => (share > 0.99 ? colour : `${shareWords(share)} ${colour}`))
+    .join(', ')
+  return fitting(
+    `Daughters lay perhaps ${hen.eggsFirstYear.low} to ${hen.eggsFirstYear.high} eggs in their first year, ${shells}.`,
+    `Daughters lay ${shells} eggs.`,
+  )
+}
+
+const eggsAsked = (aspects: readonly Aspect[]): boolean =>
+  aspects.length > 0 &&
+  aspects.every((a) => ['eggs', 'shell', 'size', 'temper', 'broody', 'hardiness', 'feed', 'maturity'].includes(a))
+
+export function summaryOf({ cases }: Crossed, aspects: readonly Aspect[]): string {
+  const [first] = cases
+  if (eggsAsked(aspects)) {
+    const hen = henLine(first!)
+    if (hen) return hen
+  }
+  return cases.length > 1 ? dependsLine(cases) : verdictLine(first!)
+}
