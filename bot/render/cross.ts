@@ -28,11 +28,11 @@ function looks(one: Case, asked: Asked): readonly Block[] {
 }
 
 /** How to tell the sexes, as far as it was asked for. */
-function sexing(one: Case, asked: Asked): readonly Block[] {
+function sexing(one: Case, asked: Asked, verdict: string): readonly Block[] {
   const told = one.sexing
   if (!usual(asked) && !wants(asked, 'sexing', 'why', 'more', 'reverse', 'chicks')) return []
   return [
-    ...howToRead(told, wants(asked, 'more') ? 9 : 2),
+    ...howToRead(told, wants(asked, 'more') ? 9 : 2, verdict),
     ...(told.verdict !== 'yes' || wants(asked, 'sexing', 'more') ? later(told) : []),
     ...(wants(asked, 'more') ? pens(told) : []),
     ...(wants(asked, 'why', 'more') ? spoilers(told) : []),
@@ -50,19 +50,19 @@ function hen(one: Case, asked: Asked): readonly Block[] {
 const everyHenAspect: readonly Aspect[] = ['eggs', 'size', 'temper', 'broody', 'hardiness', 'feed', 'maturity']
 
 /** One mating whose outcome does not hang on what the bot cannot know. */
-const certain = (one: Case, asked: Asked): readonly Block[] => [
+const certain = (one: Case, asked: Asked, verdict: string): readonly Block[] => [
   ...looks(one, asked),
-  ...sexing(one, asked),
+  ...sexing(one, asked, verdict),
   ...hen(one, asked),
 ]
 
 const likeliest = (crossed: Crossed): Case | undefined => crossed.cases[0]
 
-function single(crossed: Crossed, asked: Asked): readonly Block[] {
+function single(crossed: Crossed, asked: Asked, verdict: string): readonly Block[] {
   const [first, ...others] = crossed.cases
   if (!first) return []
   const ofTheHenOnly = asked.aspects.length > 0 && asked.aspects.every(isOfTheHen)
-  if (others.length === 0 || ofTheHenOnly) return certain(first, asked)
+  if (others.length === 0 || ofTheHenOnly) return certain(first, asked, verdict)
   return [...caseBlocks(crossed.cases), ...otherWay(first.sexing), ...hen(first, asked)]
 }
 
@@ -93,7 +93,7 @@ export function crossBlocks(answer: CrossAnswer, asked: Asked): Document {
   if (!only) return [verdict]
   if (others.length > 0)
     return [verdict, numbered(answer.crosses.map((c) => brief(c, answer.crosses.length > mostInFull)))]
-  return [verdict, ...restated(answer, only), ...single(only, asked)]
+  return [verdict, ...restated(answer, only), ...single(only, asked, answer.summary)]
 }
 
 /** The mating spoken of, where the verdict does not name it. */

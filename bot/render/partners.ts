@@ -23,7 +23,7 @@ function choice(one: Choice, several: boolean): Line {
 function reading(best: Choice | undefined): Document {
   const [sign] = best?.sexing?.signs ?? []
   if (!best?.sexing || !sign) return []
-  return [line(strong('Read, with the first: '), `${signWords(sign)} ${sure(best.sexing)}`)]
+  return [line(strong('Read the first by the '), `${signWords(sign)} ${sure(best.sexing)}`)]
 }
 
 export function partnersBlocks(answer: PartnersAnswer, asked: Asked): Document {

@@ -55,7 +55,7 @@ const cautions = (answer: Answer, asked: Asked): Document => {
 }
 
 const asides = (answer: Answer): Document =>
-  'assumed' in answer ? assumedWords(answer.assumed, answer.assumptions).map((words) => line(faint(words))) : []
+  'assumed' in answer ? assumedWords(answer.assumptions, answer.assumed).map((words) => line(faint(words))) : []
 
 const sources = (answer: Answer, asked: Asked): Document =>
   'sources' in answer && wants(asked, 'why', 'more') ? sourceBlocks(answer.sources) : []

@@ -4,31 +4,29 @@ import { and, inHundred } from './numbers.ts'
 import type { Block } from './document.ts'
 import type { Sexing, Sign } from '../../core/answer.ts'
 
-/** A figure only where the core has one and it does not rest on memory alone. */
-const sureness = (accuracy: number | null, status: Sign['status']): string =>
-  accuracy === null || status === 'from memory' ? '' : inHundred(accuracy)
+/** A figure that rests on memory alone is never bare: 'perhaps', and no more than a judgement. */
+const sureness = (accuracy: number, status: Sign['status']): string =>
+  status === 'from memory' ? inHundred(accuracy).replace('about', 'perhaps') : inHundred(accuracy)
+const basis = { read: '', 'common practice': ', as keepers find', 'from memory': ', by a breeder’s judgement' } as const
 
 const sentence = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)
 
-/** 'Wing feathers, day 0 to 2: cockerel …; pullet ….' */
+/** 'wing feathers, day 0 to 2: cockerels …; pullets ….' */
 export const signWords = (sign: Sign): string =>
-  `${sentence(sign.sign)}, ${sign.window}: cockerel ${sign.cockerel}; pullet ${sign.pullet}.`
+  `${sign.sign}, ${sign.window}: cockerels ${sign.cockerel}; pullets ${sign.pullet}.`
 
 /** How sure the reading is, in one sentence; nothing where it is not known. */
-export function sure(sexing: Sexing): string {
-  const [best] = sexing.signs
-  if (!best) return ''
-  const figure = sureness(sexing.accuracy, best.status)
-  if (!figure) return 'How often that reads right I know only from memory, so try it on a few chicks you keep.'
-  const practice = best.status === 'common practice' ? ', as keepers find' : ''
-  return `${sentence(figure)} end up in the right pen${practice}.`
+export function sure({ signs: [best], accuracy }: Sexing): string {
+  if (!best || accuracy === null) return ''
+  return `${sentence(sureness(accuracy, best.status))} end up in the right pen${basis[best.status]}.`
 }
 
-/** The signs that count together, and how sure they make it. */
-export function howToRead(sexing: Sexing, signs: number): readonly Block[] {
-  return sexing.signs.slice(0, signs).map((sign, i) => {
-    const lead = i === 0 ? strong('Read: ') : 'Also: '
-    return line(lead, signWords(sign), i === 0 ? ` ${sure(sexing)}` : '')
+/** The signs that count together, and how sure they make it; what the verdict has said is not said again. */
+export function howToRead(sexing: Sexing, most: number, verdict: string): readonly Block[] {
+  return sexing.signs.slice(0, most).map((sign, i) => {
+    if (i > 0) return line('Also: ', signWords(sign))
+    const said = verdict.includes(sign.cockerel) && verdict.includes(sign.pullet)
+    return line(strong('Read it '), said ? `${sign.window}. ` : `by the ${signWords(sign)} `, sure(sexing))
   })
 }
 
@@ -47,12 +45,8 @@ export const otherWay = (sexing: Sexing): readonly Block[] =>
   sexing.reverse ? [line(`The other way round: ${sexing.reverse.says}`)] : []
 
 /** Of those called pullets so many are pullets. */
-export function pens(sexing: Sexing): readonly Block[] {
-  const [best] = sexing.signs
-  if (!best || best.status === 'from memory' || sexing.pulletsTrue === null || sexing.cockerelsTrue === null) return []
-  return [
-    line(
-      `Of those you call pullets, ${inHundred(sexing.pulletsTrue)} are; of those you call cockerels, ${inHundred(sexing.cockerelsTrue)}.`,
-    ),
-  ]
+export function pens({ signs: [best], pulletsTrue, cockerelsTrue }: Sexing): readonly Block[] {
+  if (!best || pulletsTrue === null || cockerelsTrue === null) return []
+  const [hens, cocks] = [sureness(pulletsTrue, best.status), sureness(cockerelsTrue, best.status)]
+  return [line(`Of those you call pullets, ${hens} are; of those you call cockerels, ${cocks}.`)]
 }
