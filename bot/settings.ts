@@ -50,10 +50,9 @@ export const Settings = z.strictObject({
     .prefault({}),
   /** How far back the bot reads what was said while it was away. */
   catchUp: z.strictObject({ messagesPerRoom: Count.default(2000), days: Count.default(7) }).prefault({}),
-  /** How long things are remembered. */
+  /** How long it is remembered which reply answers which message, and which messages were handled. */
   keep: z
     .strictObject({
-      conversationHours: Count.default(24),
       answersDays: Count.default(7),
       seenDays: Count.min(30, 'want 30 or more: a shorter memory answers old questions again').default(30),
     })
