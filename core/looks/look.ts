@@ -56,6 +56,7 @@ export const redTints = [
   'brassy silver',
   'silver',
   'white',
+  'salmon',
 ] as const
 export const patterns = [
   'solid',
@@ -73,6 +74,7 @@ export const patterns = [
   'spangled',
   'autosomal barred',
   'smudged columbian',
+  'belted',
   'partly laced',
   'stippled',
   'mixed',

@@ -1,0 +1,152 @@
+// core/looks/rules/diluters.ts: blue, chocolate, lavender, dun and smoky, which recolour black, alone and together.
+import { literature as by } from '../../data/literature.ts'
+import { copies, has, pure } from '../carries.ts'
+import type { Draft, Patch, Rule } from '../rule.ts'
+
+type Black = Draft['black']
+type Down = Draft['down']
+type Recolour = { readonly feather: Partial<Record<Black, Black>>; readonly down: Partial<Record<Down, Down>> }
+
+const blue: Recolour = {
+  feather: { black: 'blue' },
+  down: { black: 'blue-grey', 'dark brown': 'blue-grey' },
+}
+const splash: Recolour = {
+  feather: { black: 'splash' },
+  down: { black: 'smoky white', 'dark brown': 'smoky white' },
+}
+const chocolate: Recolour = {
+  feather: { black: 'chocolate', blue: 'mauve' },
+  down: { black: 'chocolate', 'dark brown': 'chocolate', 'blue-grey': 'mauve' },
+}
+const dun: Recolour = {
+  feather: { black: 'dun', chocolate: 'khaki', blue: 'khaki', mauve: 'khaki' },
+  down: { black: 'dun', 'dark brown': 'dun', chocolate: 'khaki', 'blue-grey': 'khaki', mauve: 'khaki' },
+}
+const khaki: Recolour = {
+  feather: { black: 'khaki', chocolate: 'khaki', blue: 'khaki', mauve: 'khaki' },
+  down: { black: 'khaki', 'dark brown': 'khaki', chocolate: 'khaki', 'blue-grey': 'khaki', mauve: 'khaki' },
+}
+const lavender: Recolour = {
+  feather: {
+    black: 'lavender',
+    blue: 'pale lavender',
+    chocolate: 'pale lavender',
+    mauve: 'pale lavender',
+    dun: 'pale lavender',
+    khaki: 'pale lavender',
+  },
+  down: {
+    black: 'lavender grey',
+    'dark brown': 'lavender grey',
+    'blue-grey': 'lavender grey',
+    chocolate: 'lavender grey',
+    mauve: 'lavender grey',
+    dun: 'lavender grey',
+    khaki: 'lavender grey',
+    brown: 'grey-brown',
+    'golden brown': 'grey-brown',
+    buff: 'cream',
+    'red-buff': 'cream',
+  },
+}
+
+const recoloured = ({ black, down }: Draft, { feather, down: downs }: Recolour): Patch => ({
+  black: feather[black] ?? black,
+  down: downs[down] ?? down,
+})
+const coloured = ({ black, white }: Draft): boolean => black !== 'none' && !white
+const faint = ({ headSpotClear }: Draft): Patch => (headSpotClear === 'clear' ? { headSpotClear: 'faint' } : {})
+const touched = ({ black }: Draft): boolean => black !== 'black' && !black.startsWith('white')
+
+export const diluters: readonly Rule[] = [
+  {
+    id: 'blue',
+    loci: ['Bl'],
+    says: 'One copy of blue turns black to blue, in the down to slate; red stays.',
+    when: (bird, draft) => coloured(draft) && copies(bird, 'Bl') === 1,
+    look: (_bird, draft) => ({ ...recoloured(draft, blue), ...faint(draft) }),
+    certainty: 'sure',
+    source: by.omiaBl,
+  },
+  {
+    id: 'splash',
+    loci: ['Bl'],
+    says: 'Two copies of blue turn black to splash, in the down to smoky white, which is easily taken for white or pale blue.',
+    when: (bird, draft) => coloured(draft) && pure(bird, 'Bl'),
+    look: (_bird, draft) => ({
+      ...recoloured(draft, splash),
+      ...(draft.base.startsWith('E') ? { headSpot: 'hidden', headSpotClear: 'no', belly: 'same' } : {}),
+    }),
+    certainty: 'sure',
+    hedge: 'smoky white chicks are easily misread',
+    source: by.punnett1911,
+  },
+  {
+    id: 'chocolate',
+    loci: ['choc'],
+    says: 'Chocolate, two copies in a cock or one in a hen, turns black to chocolate brown in down and feather.',
+    when: (bird, draft) => coloured(draft) && pure(bird, 'choc'),
+    look: (_bird, draft) => recoloured(draft, chocolate),
+    certainty: 'sure',
+    source: by.omiaChoc,
+  },
+  {
+    id: 'dun',
+    loci: ['I'],
+    says: 'One copy of dun turns black to dun brown; red stays.',
+    when: (bird, draft) => coloured(draft) && copies(bird, 'I^D') === 1 && !has(bird, 'I'),
+    look: (_bird, draft) => ({ ...recoloured(draft, dun), ...faint(draft) }),
+    certainty: 'sure',
+    source: by.kerje2004,
+  },
+  {
+    id: 'khaki',
+    loci: ['I'],
+    says: 'Two copies of dun turn black to pale khaki.',
+    when: (bird, draft) => coloured(draft) && pure(bird, 'I^D'),
+    look: (_bird, draft) => ({ ...recoloured(draft, khaki), ...faint(draft) }),
+    certainty: 'sure',
+    source: by.kerje2004,
+  },
+  {
+    id: 'smoky',
+    loci: ['I'],
+    says: 'Smoky turns black to a grey much like blue.',
+    when: (bird, draft) => coloured(draft) && has(bird, 'I^S') && !has(bird, 'I') && !has(bird, 'I^D'),
+    look: (_bird, draft) => ({ ...recoloured(draft, blue), ...faint(draft) }),
+    certainty: 'usual',
+    hedge: 'smoky is little known and easily taken for blue',
+    source: by.kerje2004,
+  },
+  {
+    id: 'lavender',
+    loci: ['lav', 'Bl', 'choc', 'I'],
+    says: 'Two copies of lavender turn black to pale even grey and red to straw, in the down too.',
+    when: (bird, draft) => !draft.white && pure(bird, 'lav'),
+    look: (_bird, draft) => ({
+      belly: 'same',
+      ...recoloured(draft, lavender),
+      ...faint(draft),
+      red: ['none', 'silver', 'white', 'cream'].includes(draft.red)
+        ? draft.red
+        : draft.red === 'brassy silver'
+          ? 'silver'
+          : 'straw',
+      ...(draft.toneClear === 'good' ? { toneClear: 'fair' } : {}),
+      ...(draft.headSpotClear !== 'no' && touched(draft) ? { headSpot: 'hidden', headSpotClear: 'no' } : {}),
+    }),
+    certainty: 'sure',
+    source: by.vaez2008,
+  },
+  {
+    id: 'diluters together',
+    loci: ['Bl', 'choc', 'lav', 'I'],
+    says: 'What two diluters of black make together is expected from each alone, not published.',
+    when: (_bird, { black }) => black === 'mauve' || black === 'pale lavender',
+    look: {},
+    certainty: 'doubtful',
+    hedge: 'expected from the single genes, not published',
+    source: by.practice,
+  },
+]
