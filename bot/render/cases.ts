@@ -6,9 +6,11 @@ import { sure } from './signs.ts'
 import type { Block } from './document.ts'
 import type { Case } from '../../core/answer.ts'
 
-/** Cases that are named one by one; what is left over is unlikely. */
-const mostCases = 3
+/** Outcomes that are named one by one; what is left over is unlikely. */
+const mostOutcomes = 3
 const tooUnlikely = 0.02
+/** Two conditions of one outcome are both named where that stays short. */
+const longestGiven = 110
 
 const verdicts = {
   yes: 'they can be sexed at hatch',
@@ -22,14 +24,34 @@ function chicks({ cockerels, pullets, sexing }: Case): string {
   return cocks === hens ? `All ${cocks}.` : `Grown cocks ${cocks}; hens ${hens}.`
 }
 
-/** 'If she is silver under the white (likely): …' for each, then how to find out. */
+type Outcome = { readonly says: string; readonly weight: number; readonly cases: readonly [Case, ...Case[]] }
+
+/** Cases that come to the same for the keeper are one outcome, likeliest first. */
+export function outcomes(cases: readonly Case[]): readonly Outcome[] {
+  const found = new Map<string, Outcome>()
+  for (const one of cases) {
+    const says = `${verdicts[one.sexing.verdict]}. ${chicks(one)}`
+    const before = found.get(says)
+    if (before) found.set(says, { says, weight: before.weight + one.weight, cases: [...before.cases, one] })
+    else found.set(says, { says, weight: one.weight, cases: [one] })
+  }
+  return [...found.values()].toSorted((a, b) => b.weight - a.weight)
+}
+
+function given({ cases: [first, second, ...others] }: Outcome): string {
+  const both = second && others.length === 0 ? `${first.given}, or if ${second.given}` : ''
+  if (both !== '' && both.length <= longestGiven) return both
+  return second ? `${first.given}, or much the same` : first.given
+}
+
+/** 'If the hens are silver (likely): …' for each outcome, then how to find out. */
 export function caseBlocks(cases: readonly Case[]): readonly Block[] {
-  const shown = cases.filter((c, i) => i === 0 || c.weight > tooUnlikely).slice(0, mostCases)
-  const tests = [...new Set(shown.map((c) => c.howToTell).filter(Boolean))]
+  const shown = outcomes(cases)
+    .filter((o, i) => i === 0 || o.weight > tooUnlikely)
+    .slice(0, mostOutcomes)
+  const tests = shown.flatMap((o) => o.cases.map((c) => c.howToTell)).filter(Boolean)
   return [
-    ...shown.map((c) =>
-      line(strong(`If ${c.given} (${belief(c.weight)}): `), `${verdicts[c.sexing.verdict]}. ${chicks(c)}`),
-    ),
+    ...shown.map((o) => line(strong(`If ${given(o)} (${belief(o.weight)}): `), o.says)),
     ...tests.slice(0, 1).map((words) => line(`To find out: ${words}`)),
   ]
 }

@@ -1,11 +1,9 @@
 // bot/render/chicks.ts: what the chicks of one sex look like at hatch and grown, looks that read alike taken together.
-import { share as shareWords, and } from './numbers.ts'
+import { mixture, type Group } from './mixture.ts'
+import { and, share as shareWords } from './numbers.ts'
 import type { Case, LookShare } from '../../core/answer.ts'
 
-type Group = { readonly words: string; readonly share: number }
-/** Looks beyond this many are named together. */
-const mostLooks = 4
-/** Too rare to name in a short reply, when there are others to name. */
+/** Too rare a form to name. */
 const rare = 0.02
 
 /** Groups looks by the words a keeper would use, commonest first. */
@@ -15,22 +13,13 @@ export function grouped(looks: readonly LookShare[], word: (look: LookShare) => 
   return [...shares].map(([words, share]) => ({ words, share })).toSorted((a, b) => b.share - a.share)
 }
 
-/** 'half black, half blue', 'black', 'a quarter splash, half blue, and rarer ones'. */
-export function mixture(groups: readonly Group[]): string {
-  const named = groups.filter((g, i) => i === 0 || g.share > rare).slice(0, mostLooks)
-  if (groups.length === 1) return groups[0]?.words ?? 'nothing hatches'
-  const rest = groups.length > named.length ? ', and a few others' : ''
-  const some = named.map((g) => `${shareWords(g.share)} ${g.words}`)
-  return rest ? some.join(', ') + rest : and(some)
-}
-
 const spot = ({ look }: LookShare): string => {
   const { headSpot, headSpotClear } = look.chick
   if (headSpot === 'none' || headSpot === 'hidden' || headSpotClear === 'no') return ''
-  const faintly = headSpotClear === 'faint' ? ', hard to see' : ''
+  const faintly = headSpotClear === 'faint' ? ' (hard to see)' : ''
   return headSpot === 'blurred'
-    ? ` with a blurred pale patch on the head`
-    : ` with a ${headSpot} pale head spot${faintly}`
+    ? ', with a blurred pale patch on the head'
+    : `, with a ${headSpot} pale head spot${faintly}`
 }
 
 /** Down and head spot in one phrase. */

@@ -1,5 +1,5 @@
 // bot/render/cross.ts: what a mating gives, verdict first: one mating in full, several in a line or two each.
-import { caseBlocks } from './cases.ts'
+import { caseBlocks, outcomes } from './cases.ts'
 import { forms, adults, downs } from './chicks.ts'
 import { faint, line, numbered, strong } from './document.ts'
 import { henAspects, henLine, isOfTheHen, lineNote } from './hen.ts'
@@ -62,7 +62,7 @@ function single(crossed: Crossed, asked: Asked, verdict: string): readonly Block
   const [first, ...others] = crossed.cases
   if (!first) return []
   const ofTheHenOnly = asked.aspects.length > 0 && asked.aspects.every(isOfTheHen)
-  if (others.length === 0 || ofTheHenOnly) return certain(first, asked, verdict)
+  if (others.length === 0 || ofTheHenOnly || outcomes(crossed.cases).length === 1) return certain(first, asked, verdict)
   return [...caseBlocks(crossed.cases), ...otherWay(first.sexing), ...hen(first, asked)]
 }
 

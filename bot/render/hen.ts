@@ -8,11 +8,17 @@ import type { Aspect, Manner } from '../../core/question.ts'
 
 type Units = Manner['units']
 
-const shell = (hen: Hen): string => {
-  const [only, ...others] = hen.shell
+const exact = (of: number): boolean => !share(of).includes('about')
+
+/** Shares where they are those of an inherited colour; else how commonly, since shade is a matter of degree. */
+function shell({ shell }: Hen): string {
+  const [only, ...others] = shell.filter((s) => s.share > 0.05)
   if (!only) return ''
   if (others.length === 0) return `${only.colour} shells`
-  return `shells ${hen.shell.map((s) => `${share(s.share)} ${s.colour}`).join(', ')}`
+  if (shell.every((s) => exact(s.share)))
+    return `shells ${shell.map((s) => `${share(s.share)} ${s.colour}`).join(', ')}`
+  if (only.share > 0.6) return `mostly ${only.colour} shells, some ${or(others.map((s) => s.colour))}`
+  return `${or([only, ...others].map((s) => s.colour))} shells`
 }
 
 const eggs = (hen: Hen): string => `${estimate(hen.eggsFirstYear, hen.status, 'eggs')} in the first laying year`
@@ -34,7 +40,7 @@ const keep = (hen: Hen): string =>
 /** One sentence an aspect; aspects that are not of the hen give none. */
 const aspects: Partial<Record<Aspect, (hen: Hen, units: Units) => string>> = {
   eggs: (hen, units) =>
-    `Eggs: ${eggs(hen)}, ${grams(hen.eggWeightGrams.likely, units)} each, ${shell(hen)}. By year: ${byYear(hen)}.${keep(hen)}`,
+    `Eggs: ${byYear(hen)}; ${grams(hen.eggWeightGrams.likely, units)} each; ${shell(hen)}.${keep(hen)}`,
   shell: (hen) => `Shell colour: ${hen.shell.map((s) => `${share(s.share)} ${s.colour}`).join(', ')}.`,
   size: (hen, units) =>
     `Size: hens ${kilograms(hen.bodyWeightKg.likely, units)}, cocks ${kilograms(hen.cockWeightKg.likely, units)}; a dressed cockerel ${kilograms(hen.carcassKg.likely, units)}.`,

@@ -8,7 +8,7 @@ import type { Case } from '../../core/answer.ts'
 type Parts = { readonly down: boolean; readonly grown: boolean }
 
 const parts = (down: string, grown: string, wanted: Parts): string =>
-  [...(wanted.down ? [down] : []), ...(wanted.grown ? [`grown ${grown}`] : [])].join('; ')
+  [...(wanted.down ? [down] : []), ...(wanted.grown ? [wanted.down ? `Grown: ${grown}` : grown] : [])].join('. ')
 
 /** Down and grown look of each sex. */
 export function bySex(one: Case, wanted: Parts): readonly Block[] {

@@ -18,7 +18,8 @@ export const signWords = (sign: Sign): string =>
 /** How sure the reading is, in one sentence; nothing where it is not known. */
 export function sure({ signs: [best], accuracy }: Sexing): string {
   if (!best || accuracy === null) return ''
-  return `${sentence(sureness(accuracy, best.status))} end up in the right pen${basis[best.status]}.`
+  const most = accuracy > 0.99 ? 'nearly all' : sureness(accuracy, best.status)
+  return `${sentence(most)} end up in the right pen${basis[best.status]}.`
 }
 
 /** The signs that count together, and how sure they make it; what the verdict has said is not said again. */
@@ -40,9 +41,11 @@ export function later(sexing: Sexing): readonly Block[] {
 export const spoilers = (sexing: Sexing): readonly Block[] =>
   sexing.breaks.length > 0 ? [line(`What spoils it: ${and(sexing.breaks.slice(0, 4))}.`)] : []
 
+const otherWays = { yes: 'sexes at hatch', partly: 'sexes some at hatch', no: 'does not sex' } as const
+
 /** What the other way round gives, where that is the usual mistake. */
-export const otherWay = (sexing: Sexing): readonly Block[] =>
-  sexing.reverse ? [line(`The other way round: ${sexing.reverse.says}`)] : []
+export const otherWay = ({ reverse }: Sexing): readonly Block[] =>
+  reverse ? [line(`The other way round ${otherWays[reverse.verdict]}: ${reverse.says.replace(/\.?$/, '.')}`)] : []
 
 /** Of those called pullets so many are pullets. */
 export function pens({ signs: [best], pulletsTrue, cockerelsTrue }: Sexing): readonly Block[] {
