@@ -80,7 +80,7 @@ test('several looks of one sex come with their shares, as keepers say them', () 
     lookShare(0.25, { colour: 'smoky white', words: 'smoky white' }, 'splash'),
   ]
   const { text } = reply(cross([{ ...blackSexLink, cockerels: blues, pullets: blues, sexing: unsexed }]), asked())
-  expect(text).toContain('half blue, a quarter black and a quarter splash')
+  expect(text).toContain('half blue, a quarter black, a quarter splash')
 })
 
 test('chicks that die in the egg are told as a share of the embryos', () => {
