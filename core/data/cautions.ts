@@ -88,7 +88,7 @@ export const cautions = {
     topic: 'health',
     weight: 2,
     text: 'For a sick bird ask a vet; I only know breeding.',
-    sources: [{ ref: 'what this bot is for', status: 'common practice' }],
+    sources: [{ ref: 'house rule of this project', status: 'common practice' }],
   },
 } as const satisfies Record<string, CautionText>
 
