@@ -66,14 +66,17 @@ export function terminal(screen: Screen, now: () => number): Transport {
         terminal: prompt !== '',
         signal: stop,
       })
+      let open = true
+      lines.once('close', () => (open = false))
       lines.on('SIGINT', () => lines.close())
+      const ask = (): void => (open && prompt !== '' ? lines.prompt() : undefined)
       let n = 0
-      lines.prompt()
+      ask()
       for await (const line of lines) {
         if (line.trim() !== '') await handle(say(line, now(), (n += 1)))
-        lines.prompt()
+        ask()
       }
-      if (prompt) await print('\n')
+      if (prompt !== '') await print('\n')
     },
     reply: async (to, _at, reply) => {
       await print(`${shown(reply, screen)}\n\n`)
