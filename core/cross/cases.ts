@@ -1,19 +1,19 @@
 // core/cross/cases.ts: which doubts about the parents change the result, and the cases they make, each with its belief.
-import type { Choice, Doubt } from './founder.ts'
+import { isDecisiveLocus, ofColour, type Choice, type Doubt } from './founder.ts'
 
 export type Settled = ReadonlyMap<string, Choice>
 
 /** A choice less likely than this makes no case of its own. */
 const rare = 0.06
-/** Most doubts that are played through against each other, and most cases that a keeper can use. */
-const mostDoubts = 3
+/** Most cases that a keeper can use. */
 const mostCases = 4
 
-/** Modifiers and traits of form never make a case: they are told as a range. These do. */
-const decisive = new Set(['E', 'S', 'B', 'I', 'c', 'Bl', 'lav', 'choc', 'mo', 'O', 'Fm', 'F', 'Na', 'Cp', 'Et'])
-/** Feathering speed decides only where nothing else tells the sexes. */
-export const isDecisive = ({ loci }: Doubt, byWing: boolean): boolean =>
-  loci.some((locus) => decisive.has(locus) || (byWing && locus === 'K'))
+/**
+ * Modifiers and traits of form never make a case: they are told as a range. Feathering speed decides only where
+ * nothing else tells the sexes, and colour only where a colour was named.
+ */
+export const isDecisive = ({ loci }: Doubt, byWing: boolean, colourTold: boolean): boolean =>
+  loci.some((locus) => (isDecisiveLocus(locus) && (colourTold || !ofColour.has(locus))) || (byWing && locus === 'K'))
 
 export type Judged<T> = { readonly result: T; readonly signature: string }
 type Way = { readonly settled: Settled; readonly weight: number }
@@ -25,8 +25,12 @@ export type Weighted<T> = {
   readonly result: T
 }
 
-/** Doubts of which some choice that is not rare gives another result, those with most belief on it first. */
-export function materialDoubts<T>(doubts: readonly Doubt[], judge: (settled: Settled) => Judged<T>): readonly Doubt[] {
+/** Doubts of which some choice that is not rare gives another result, those with most belief on it first, `most` of them. */
+export function materialDoubts<T>(
+  doubts: readonly Doubt[],
+  judge: (settled: Settled) => Judged<T>,
+  most: number,
+): readonly Doubt[] {
   const usual = judge(new Map()).signature
   return doubts
     .map((doubt) => ({
@@ -39,7 +43,7 @@ export function materialDoubts<T>(doubts: readonly Doubt[], judge: (settled: Set
     }))
     .filter(({ otherwise }) => otherwise > 0)
     .toSorted((a, b) => b.otherwise - a.otherwise)
-    .slice(0, mostDoubts)
+    .slice(0, most)
     .map(({ doubt }) => doubt)
 }
 

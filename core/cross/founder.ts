@@ -20,6 +20,8 @@ export type Founder = {
   readonly doubts: readonly Doubt[]
   /** White outside: colour genes below are not seen. */
   readonly hides: boolean
+  /** A bird named without its colour, so that its ground is anybody's guess. */
+  readonly colourOpen: boolean
 }
 
 const onZ = (locus: string): boolean => loci[locus as LocusId]?.on === 'Z'
@@ -29,9 +31,14 @@ const rank = (locus: string, allele: string): number =>
 const dominantFirst = (locus: string, pair: readonly string[]): readonly string[] =>
   pair.toSorted((a, b) => rank(locus, a) - rank(locus, b))
 
+/** Loci whose every genotype changes what a keeper calls the result; of all others a strain is taken as pure. */
+const decisive = new Set(['E', 'S', 'B', 'I', 'c', 'Bl', 'lav', 'choc', 'mo', 'O', 'Fm', 'F', 'Na', 'Cp', 'Et'])
+export const ofColour: ReadonlySet<string> = new Set(['E', 'S', 'B', 'I', 'c', 'Bl', 'lav', 'choc', 'mo'])
+export const isDecisiveLocus = (locus: string): boolean => decisive.has(locus)
+
 /**
- * Choices at one locus from allele shares in the breed. A breed that hides its colour is taken as uniform
- * below the white, since a strain descends from few birds: pure for one allele or for another.
+ * Choices at one locus from allele shares in the breed. Where the strain is taken as uniform (a shade, or a
+ * colour below white: a strain descends from few birds) it is pure for one allele or for another.
  */
 function choicesOf(locus: string, gene: GeneRecord, sex: Sex, uniform: boolean): readonly Choice[] {
   const one = (alleles: readonly string[]): Choice => ({ genotype: { [locus]: alleles }, p: 1 })
@@ -114,6 +121,10 @@ export const impliesBlack = (told: ToldGenotype): boolean =>
   told['S'] === undefined &&
   black.some((symbol) => symbol in told || told['I']?.includes(symbol))
 
+/** No ground has a clear majority. */
+const openGround = (gene: GeneRecord | undefined): boolean =>
+  gene?.kind === 'segregates' && Math.max(...Object.values(gene.freq)) <= 0.6
+
 /**
  * @param id names the bird, so that the same kind of bird in two places of a pedigree is one and the same
  * @param breed undefined for a bird of which only genes are told; its other loci are wild
@@ -128,10 +139,12 @@ export function founder(
   const genes = breed ? genesOf(breed, line) : {}
   const clauses = breed?.shows ?? []
   const hides = clauses.some((clause) => clause.some((allele) => allele === 'c' || allele === 'I'))
+  const colourOpen = !hides && told['E'] === undefined && openGround(genes['E'])
   const byLocus = new Map<string, readonly Choice[]>()
   for (const locus of new Set([...Object.keys(genes), ...Object.keys(told)])) {
     const gene = genes[locus]
-    const uniform = hides && locus !== 'c' && locus !== 'I'
+    const uniform =
+      !isDecisiveLocus(locus) || (colourOpen && ofColour.has(locus)) || (hides && locus !== 'c' && locus !== 'I')
     const listed = gene ? scaled(choicesOf(locus, gene, sex, uniform)) : []
     const stated = told[locus]
     const choices = stated ? toldChoices(locus, stated, sex, listed) : listed
@@ -152,5 +165,6 @@ export function founder(
         return { id: `${id} ${among.join('+')}`, founder: id, loci: among, choices }
       }),
     hides,
+    colourOpen,
   }
 }

@@ -17,10 +17,20 @@ function words(locus: string, pair: readonly string[]): string {
   return givens[locus]?.says[pair.join('/')] ?? pair.join('/')
 }
 
+/** Which white it is, where both genes are in doubt together. */
+function whiteWords(genotype: Genotype): string {
+  const [dominant, white] = [genotype['I'] ?? [], genotype['c'] ?? []]
+  const copies = dominant.filter((allele) => allele === 'I').length
+  if (copies > 0) return copies === dominant.length ? 'pure for dominant white' : 'dominant white with one copy'
+  return white.every((allele) => allele === 'c') ? 'recessive white' : 'not white'
+}
+
 const wordsOf = (genotype: Genotype): string =>
-  Object.entries(genotype)
-    .map(([locus, pair]) => words(locus, pair))
-    .join(' and ')
+  genotype['I'] && genotype['c']
+    ? whiteWords(genotype)
+    : Object.entries(genotype)
+        .map(([locus, pair]) => words(locus, pair))
+        .join(' and ')
 
 /** The settings of one doubt that a case covers; undefined where it covers all of them, and so says nothing. */
 function covered(doubt: Doubt, ways: readonly Settled[]): readonly Choice[] | undefined {
@@ -31,14 +41,19 @@ function covered(doubt: Doubt, ways: readonly Settled[]): readonly Choice[] | un
 /** 'the hens are silver under the white', 'the cock is pure for black'; '' where the case needs no words. */
 export function givenWords(doubts: readonly Doubt[], founders: readonly Founder[], ways: readonly Settled[]): string {
   const clauses = founders.map((bird) => {
-    const said = doubts
-      .filter(({ founder }) => founder === bird.id)
-      .map((doubt) => covered(doubt, ways))
-      .filter((choices) => choices !== undefined)
-      .map((choices) => [...new Set(choices.map(({ genotype }) => wordsOf(genotype)))].slice(0, 3).join(' or '))
-    if (said.length === 0) return ''
-    const under = bird.hides && !/white/.test(said.join()) ? ' under the white' : ''
-    return `${bird.sex === 'M' ? 'the cock is' : 'the hens are'} ${said.join(', ')}${under}`
+    const said = (below: boolean): string =>
+      doubts
+        .filter(
+          ({ founder, loci }) => founder === bird.id && loci.some((locus) => locus === 'I' || locus === 'c') !== below,
+        )
+        .map((doubt) => covered(doubt, ways))
+        .filter((choices) => choices !== undefined)
+        .map((choices) => [...new Set(choices.map(({ genotype }) => wordsOf(genotype)))].slice(0, 3).join(' or '))
+        .join(' and ')
+    const [white, below] = [said(false), said(true)]
+    if (white === '' && below === '') return ''
+    const hidden = below !== '' && bird.hides ? `${below} under the white` : below
+    return `${bird.sex === 'M' ? 'the cock is' : 'the hens are'} ${[white, hidden].filter(Boolean).join(', ')}`
   })
   return [...new Set(clauses.filter(Boolean))].join(', and ')
 }

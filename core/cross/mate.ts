@@ -63,6 +63,9 @@ const unique = <T extends { readonly id: string }>(items: readonly T[]): readonl
   ...new Map(items.map((item) => [item.id, item])).values(),
 ]
 
+/** Doubts played through against each other: fewer where a parent is cross-bred and its chicks are many kinds anyway. */
+const mostDoubts = ({ sire, dam }: Pair): number => (sire.kind === 'founder' && dam.kind === 'founder' ? 3 : 1)
+
 type Played = {
   readonly cases: readonly Weighted<Result>[]
   readonly doubts: readonly Doubt[]
@@ -77,24 +80,32 @@ function play(pair: Pair, mating: Mating): Played {
   const plain = judge(pair, mating, wing === 'known')
   const byWing = wing !== 'known' && wing >= wingWorth && plain(new Map()).result.sexing.verdict !== 'yes'
   const judged = byWing ? judge(pair, mating, true) : plain
+  const colourTold = founders.some(({ colourOpen }) => !colourOpen)
   const doubts = materialDoubts(
-    all.filter((doubt) => isDecisive(doubt, byWing)),
+    all.filter((doubt) => isDecisive(doubt, byWing, colourTold)),
     judged,
   )
   const ways = waysToSettle(doubts).map((way) => ({ ...way, ...judged(way.settled) }))
   return { cases: mergeCases(ways), doubts, founders }
 }
 
-/** Loci at which the parents are not one and the same pure type: these set chicks apart. */
-function telling(sire: Genotype, dam: Genotype): readonly string[] {
-  const loci = [...new Set([...Object.keys(sire), ...Object.keys(dam)])]
-  return loci.filter((locus) => new Set([...(sire[locus] ?? ['wild']), ...(dam[locus] ?? ['wild'])]).size > 1)
+/** Loci that set chicks apart: not one and the same pure wild type in all of them. */
+function telling({ M, F }: Outcome): readonly string[] {
+  const all = [...M.kinds, ...F.kinds].flatMap(({ genotypes }) => genotypes)
+  const found = new Map<string, Set<string>>()
+  for (const genotype of all)
+    for (const [locus, pair] of Object.entries(genotype)) {
+      const alleles = found.get(locus) ?? new Set()
+      found.set(locus, alleles)
+      for (const allele of pair) alleles.add(allele)
+    }
+  return [...found].filter(([, alleles]) => alleles.size > 1).map(([locus]) => locus)
 }
 
 function toCase(mating: Mating, { cases, doubts, founders }: Played, at: number, pair: Pair, want: Want): Case {
   const { weight, ways, result } = cases[at]!
-  const { outcome: out, sexing, sire, dam } = result
-  const loci = telling(genotypeOf(sire, 'M'), genotypeOf(dam, 'F'))
+  const { outcome: out, sexing } = result
+  const loci = telling(out)
   const blue = out.F.traits.find(({ trait }) => trait === 'shellBlue')?.values ?? []
   const shells = blue.map(({ value, share }) => ({ blue: value as 'no' | 'one copy' | 'two copies', share }))
   return {
@@ -132,7 +143,7 @@ function pairs({ sire, dam }: Mating): readonly Pair[] {
 function gather(mating: Mating, want: Want): readonly Case[] {
   const played = pairs(mating)
     .toSorted((a, b) => b.weight - a.weight)
-    .slice(0, 6)
+    .slice(0, 4)
     .map((pair) => ({ pair, played: play(pair, mating) }))
   const rows = played.flatMap(({ pair, played: p }) =>
     p.cases.map((weighted, at) => ({

@@ -33,7 +33,7 @@ type Block = readonly Weighted[]
 /** Most kinds of one sex that are told apart in full; beyond it traits of form are told by themselves. */
 const fullKinds = 8
 /** Most genotypes of one sex that are looked at; beyond it the rarest are left out and counted. */
-const budget = 1500
+const budget = 360
 
 const lociOf = (parent: Parent): readonly string[] =>
   'cross' in parent
@@ -61,8 +61,22 @@ function product(blocks: readonly Block[]): { readonly rows: Block; readonly los
 
 const likeliest = (block: Block): Genotype => block.toSorted((a, b) => b.p - a.p)[0]!.genotype
 
-/** What a keeper sees: the look without the names of its rules. */
-const seen = (look: Look): string => JSON.stringify({ ...look, rules: [], hedges: [], shellBlue: '' })
+/** What a keeper sees, as a key: the words of the look and what they leave unsaid. */
+const seen = ({ chick, plumage, form, shank, skin }: Look): string =>
+  [
+    chick.words,
+    chick.headSpot,
+    chick.headSpotClear,
+    chick.ground,
+    chick.groundClear,
+    chick.wing,
+    chick.skin,
+    plumage.words,
+    plumage.barring,
+    shank,
+    skin,
+    ...Object.values(form),
+  ].join('|')
 
 type Expressed = Weighted & { readonly look: Look }
 const expressAll = (sex: Sex, rows: Block, rest: Genotype): readonly Expressed[] =>

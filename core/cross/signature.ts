@@ -20,16 +20,11 @@ const plumageFamily = ({ plumage }: Look): string => {
 
 const special = ({ form }: Look): string => [form.feather, form.neck, form.legs, form.tufts, form.tail].join(',')
 
-function family(outcome: Outcome, sex: 'M' | 'F'): string {
+/** Where the sexes are told apart by the down, shades of the grown plumage do not make another result. */
+function family(outcome: Outcome, sex: 'M' | 'F', told: boolean): string {
   const shares = new Map<string, number>()
   for (const { share, look } of outcome[sex].kinds) {
-    const key = [
-      downFamily(look),
-      plumageFamily(look),
-      look.plumage.mottled,
-      special(look),
-      sex === 'F' ? look.shellBlue : '',
-    ].join('/')
+    const key = [downFamily(look), told ? '' : plumageFamily(look), look.plumage.mottled, special(look)].join('/')
     shares.set(key, (shares.get(key) ?? 0) + share)
   }
   return [...shares]
@@ -39,5 +34,7 @@ function family(outcome: Outcome, sex: 'M' | 'F'): string {
 }
 
 /** Two outcomes of one signature are one case to a keeper. */
-export const signature = (outcome: Outcome, { verdict }: Sexing): string =>
-  [verdict, family(outcome, 'M'), family(outcome, 'F'), outcome.dies.toFixed(1)].join(' | ')
+export function signature(outcome: Outcome, { verdict, signs }: Sexing): string {
+  const told = verdict === 'yes' && signs[0]?.sign === 'down colour'
+  return [verdict, family(outcome, 'M', told), family(outcome, 'F', told), outcome.dies.toFixed(1)].join(' | ')
+}

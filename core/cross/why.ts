@@ -22,8 +22,9 @@ export function whyNot(sire: Genotype, dam: Genotype, hatch: Hatch): string {
       : 'a silver cock makes sons and daughters silver alike; the silver must be on the hen'
   if (has(sire, 'S', 's+') && silverHen && all(hatch, ({ chick }) => chick.ground === 'hidden'))
     return 'black down hides gold and silver'
-  if (has(sire, 'S', 'S') || has(sire, 'B', 'B')) return 'the cock carries the mark himself, so both sexes show it'
+  if (has(sire, 'B', 'B') || (has(sire, 'S', 'S') && !all(hatch, ({ chick }) => chick.ground === 'hidden')))
+    return 'the cock carries the mark himself, so both sexes show it'
   if (all(hatch, ({ chick }) => chick.ground === 'hidden'))
-    return 'the chicks are dark in both sexes and the hen has no bars to give her sons'
+    return 'both sexes come in the same down, and the hens have no bars to give to their sons'
   return 'the hen has neither silver nor bars to give to her sons alone'
 }

@@ -11,14 +11,15 @@ function chance({ doubts }: Founder, test: (pair: readonly string[]) => boolean)
 const fast = (pair: readonly string[]): boolean => pair.every((allele) => allele === 'k+')
 const slow = (pair: readonly string[]): boolean => pair.some((allele) => allele !== 'k+')
 
-/** 'known' where nobody's K is in doubt; else the belief that the cock is pure fast and the hen slow (0 for cross-bred parents). */
+/**
+ * 'known' where nobody's K is in doubt; else, under a cock of a fast breed, the belief that the hens are slow; 0 for all others,
+ * since two guesses make no sign.
+ */
 export function wingChance(sire: Pedigree, dam: Pedigree): 'known' | number {
   const doubtful = [...foundersOf(sire), ...foundersOf(dam)].some((bird) => chance(bird, () => true) !== undefined)
   if (!doubtful) return 'known'
   if (sire.kind !== 'founder' || dam.kind !== 'founder') return 0
-  const known = (bird: Founder, test: (pair: readonly string[]) => boolean): number =>
-    test(bird.known['K'] ?? ['k+']) ? 1 : 0
-  return (
-    (chance(sire.founder, fast) ?? known(sire.founder, fast)) * (chance(dam.founder, slow) ?? known(dam.founder, slow))
-  )
+  const cock = sire.founder
+  const certain = chance(cock, fast) === undefined && fast(cock.known['K'] ?? ['k+'])
+  return certain ? (chance(dam.founder, slow) ?? 0) : 0
 }

@@ -41,7 +41,7 @@ function downColour(look: Look, all: readonly Look[]): Noted {
 }
 
 function headSpot({ chick }: Look, all: readonly Look[]): Noted {
-  if (chick.headSpotClear === 'no' || chick.headSpot === 'hidden') return unreadable
+  if (chick.headSpotClear === 'no' || chick.headSpot === 'hidden') return { none: 1 }
   const { clear, faint, size } = signs['head spot'].misread
   const missed = chick.headSpotClear === 'clear' ? clear.rate : faint.rate
   const spots = new Set(all.map((l) => l.chick.headSpot))

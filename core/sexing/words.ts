@@ -8,7 +8,7 @@ const wording: Readonly<Record<Exclude<SignId, 'marks'>, (look: Look) => string>
   'down colour': ({ chick }) => `${chick.words} down`,
   'head spot': ({ chick }) =>
     chick.headSpotClear === 'no' || chick.headSpot === 'hidden'
-      ? 'nothing to read'
+      ? 'no spot to be seen'
       : {
           none: 'no spot on the head',
           small: 'a pale spot on the head',
