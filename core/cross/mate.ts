@@ -84,6 +84,7 @@ function play(pair: Pair, mating: Mating): Played {
   const doubts = materialDoubts(
     all.filter((doubt) => isDecisive(doubt, byWing, colourTold)),
     judged,
+    mostDoubts(pair),
   )
   const ways = waysToSettle(doubts).map((way) => ({ ...way, ...judged(way.settled) }))
   return { cases: mergeCases(ways), doubts, founders }
