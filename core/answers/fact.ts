@@ -1,0 +1,106 @@
+// core/answers/fact.ts: the `fact` answer: one sign, rule or belief from the records, one bird or gene of the catalogue, or the flock told so far.
+import type { FactAnswer, Source } from '../answer.ts'
+import { loci } from '../data/loci.ts'
+import type { FactQuestion } from '../question.ts'
+import { topicNamed, type Topic } from '../topics.ts'
+import { entriesOf, ofBird } from './fact/bird.ts'
+import { flockLines } from './fact/flock.ts'
+import { isLocus, ofLocus, topicOfLocus } from './fact/locus.ts'
+import { assumptionWords, birdsOf, fitting, uniqueSources } from './parts.ts'
+
+type Found = Pick<FactAnswer, 'about' | 'certainty' | 'verdict'> & {
+  readonly summary?: string
+  readonly says: readonly string[]
+  readonly sources: readonly Source[]
+}
+
+const fromTopic = ({ title, certainty, verdict, says, sources }: Topic): Found => ({
+  about: title,
+  certainty,
+  verdict,
+  says,
+  sources,
+})
+
+function fromBirds(question: FactQuestion): Found | undefined {
+  const entries = entriesOf(question.birds).slice(0, 4)
+  const said = entries.map(({ breed, bird }) => ofBird(breed, bird, question.locus))
+  const [first] = said
+  if (!first) return undefined
+  const certainties = ['doubtful', 'usual', 'sure'] as const
+  return {
+    about: entries.map(({ breed }) => breed.name).join(', '),
+    certainty: certainties.find((one) => said.some(({ certainty }) => certainty === one)) ?? 'usual',
+    verdict: 'not asked',
+    says:
+      said.length === 1 ? first.says : said.flatMap(({ says }) => says.slice(0, question.locus === undefined ? 4 : 1)),
+    sources: said.flatMap(({ sources }) => sources),
+  }
+}
+
+function fromLocus(question: FactQuestion): Found | undefined {
+  if (!isLocus(question.locus)) return undefined
+  const record = topicOfLocus(question.locus)
+  const own = ofLocus(question.locus)
+  return {
+    ...(record ? fromTopic(record) : { certainty: 'usual', verdict: 'not asked' }),
+    about: loci[question.locus].name,
+    says: [...(record?.says ?? []), ...own],
+    sources: [...(record?.sources ?? []), ...loci[question.locus].sources],
+  }
+}
+
+function fromFlock({ flock }: FactQuestion): Found {
+  const lines = flock ? flockLines(flock) : []
+  const none =
+    'You have told me of no birds yet. Tell me one, like “Bert is a black Orpington cock out of Ada and Tom”.'
+  return {
+    about: 'the birds told so far',
+    certainty: 'sure',
+    verdict: 'not asked',
+    says: lines.length > 0 ? lines : [none],
+    sources: [],
+    ...(lines.length > 0 ? { summary: `So far you have told me of ${lines.length} birds and broods.` } : {}),
+  }
+}
+
+const nothing: Found = {
+  about: 'nothing known',
+  certainty: 'doubtful',
+  verdict: 'not asked',
+  says: [
+    'I have nothing on that. Name a breed, a gene or a sign: “is a Buff Orpington gold?”, “what does barring do?”.',
+  ],
+  sources: [],
+}
+
+function find(question: FactQuestion): Found {
+  switch (question.topic) {
+    case 'bird':
+      return fromBirds(question) ?? fromLocus(question) ?? nothing
+    case 'locus':
+      return fromLocus(question) ?? fromBirds(question) ?? nothing
+    case 'flock':
+      return fromFlock(question)
+    default: {
+      const topic = topicNamed(question.topic)
+      return topic ? fromTopic(topic) : (fromBirds(question) ?? nothing)
+    }
+  }
+}
+
+/** The first sentence is the verdict and the summary; the others stand alone, the weightier first. */
+export function answerFact(question: FactQuestion): FactAnswer {
+  const { summary, says, sources, ...found } = find(question)
+  return {
+    kind: 'fact',
+    summary: fitting(summary ?? says[0] ?? ''),
+    assumptions: assumptionWords(question.assumed),
+    assumed: question.assumed,
+    cautions: [],
+    sources: uniqueSources(sources),
+    ...birdsOf({ birds: question.birds }),
+    ...found,
+    says,
+  }
+}

@@ -1,0 +1,67 @@
+// core/answers/fact/bird.ts: what the catalogue knows of one bird: ground, gold or silver, barring, whites, feather, comb, eggs, lines.
+import { breedNamed, genesOf, lineOf, type Breed } from '../../breeds.ts'
+import type { FactAnswer, Source } from '../../answer.ts'
+import type { BirdRef } from '../../question.ts'
+import { barring, colourGenes, feathering, form, goldOrSilver, ground, oneLocus, unsure, white } from './genes.ts'
+import { certainty } from './words.ts'
+
+type Said = {
+  readonly says: readonly string[]
+  readonly certainty: FactAnswer['certainty']
+  readonly sources: readonly Source[]
+}
+
+const round10 = (eggs: number): number => Math.round(eggs / 10) * 10
+
+/** Eggs a year and shell; keepers' figures, so worded as such. */
+function laying(breed: Breed, line: string | undefined): string {
+  const eggs = lineOf(breed, line)?.eggsFirstYear ?? breed.eggsFirstYear
+  const shell = breed.shell.colour === 'unknown' ? 'eggs' : `${breed.shell.colour} eggs`
+  return `Hens lay ${shell}, by keepers’ reckoning roughly ${round10(eggs.low)} to ${round10(eggs.high)} in the first year.`
+}
+
+function linesOf(breed: Breed): string {
+  const told = breed.lines.filter(({ differs }) => differs !== undefined)
+  return told.length > 0 ? `Lines: ${told.map(({ id, differs }) => `${id} (${differs})`).join('; ')}.` : ''
+}
+
+function madeFrom(breed: Breed): string {
+  const [first] = breed.madeFrom ?? []
+  return first ? `${breed.name} is a first cross, mostly ${first.sire} on ${first.dam}; it does not breed true.` : ''
+}
+
+/** Sentences about one bird; the one that was asked for first, the whites before what they hide. */
+export function ofBird(breed: Breed, bird: BirdRef, locus: string | undefined): Said {
+  const { line } = bird
+  const asked = locus === undefined ? '' : oneLocus(breed, locus, line)
+  const own = [
+    white(breed, line),
+    goldOrSilver(breed, line),
+    breed.madeFrom ? madeFrom(breed) : breed.note,
+    ground(breed, line),
+    barring(breed, line),
+    colourGenes(breed, line),
+    feathering(breed, line),
+    form(breed, line),
+    laying(breed, line),
+    linesOf(breed),
+    unsure(breed, line),
+  ]
+  const says = [...new Set([asked, ...own])].filter(Boolean)
+  const gene = genesOf(breed, line)[locus ?? 'S']
+  return {
+    says,
+    certainty: gene ? certainty[gene.confidence] : 'usual',
+    sources: [...breed.sources.genes, ...(locus === undefined ? breed.sources.eggs : [])],
+  }
+}
+
+/** The catalogue entries of the birds named, once each. */
+export const entriesOf = (birds: readonly BirdRef[]): readonly { readonly breed: Breed; readonly bird: BirdRef }[] => [
+  ...new Map(
+    birds.flatMap((bird) => {
+      const breed = bird.breed === undefined ? undefined : breedNamed(bird.breed)
+      return breed ? [[`${breed.name}/${bird.line ?? ''}`, { breed, bird }] as const] : []
+    }),
+  ).values(),
+]

@@ -1,0 +1,38 @@
+// core/answers/fact/locus.ts: one gene: where it sits, which form wins, what it shows and what hides it.
+import { loci, type LocusId } from '../../data/loci.ts'
+import { masks } from '../../looks/masks.ts'
+import { traits, type AlleleTrait } from '../../looks/traits.ts'
+import { topics, type Topic } from '../../topics.ts'
+
+export const isLocus = (id: string | undefined): id is LocusId => id !== undefined && id in loci
+
+/** The record that is about this gene before all others. */
+export const topicOfLocus = (locus: LocusId): Topic | undefined =>
+  topics.find(({ loci: [first], verdict }) => first === locus && verdict === 'not asked')
+
+const place = (locus: LocusId): string =>
+  loci[locus].on === 'Z'
+    ? 'It sits on the Z: a cock has two copies, a hen one, so she cannot carry it unseen.'
+    : 'It is not on the Z: cocks and hens have two copies and pass it on alike.'
+
+function order(locus: LocusId): string {
+  const { alleles, name } = loci[locus]
+  return `The forms of ${name}, the winning one first: ${alleles.join(', ')}; the plus marks the wild type.`
+}
+
+const acting = {
+  recessive: 'shows only when every copy is that form',
+  dominant: 'shows with one copy',
+  dose: 'shows with one copy and more with two',
+} as const
+
+function shown(locus: LocusId): readonly string[] {
+  return Object.entries(traits as Readonly<Record<string, AlleleTrait>>)
+    .filter(([, trait]) => trait.locus === locus)
+    .map(([allele, { shows, acts, hiddenBy }]) => {
+      const hidden = hiddenBy.map((mask) => masks[mask].words)
+      return `${allele} (${shows}) ${acting[acts]}${hidden.length > 0 ? `; hidden ${hidden.join(', or ')}` : ''}.`
+    })
+}
+
+export const ofLocus = (locus: LocusId): readonly string[] => [order(locus), place(locus), ...shown(locus)]
