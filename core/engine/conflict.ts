@@ -1,0 +1,51 @@
+// core/engine/conflict.ts: which readings cannot all be true.
+// A smallest such set in the sense that every one of it is needed: QuickXplain, Junker 2004 (AAAI).
+import { chanceOf } from './ask.ts'
+import { collect, evidence } from './eliminate.ts'
+import { doubles, fractions, type Tables } from './factor.ts'
+import type { Pedigree } from './pedigree.ts'
+import { plan } from './plan.ts'
+import { prepare } from './prepare.ts'
+
+/** A reading by the bird it was taken on and its place among that bird's readings. */
+export type Taken = { readonly bird: number; readonly reading: number }
+
+/** The readings of a conflict; empty if the founders' own priors already cannot be, or if there is no conflict. */
+export function conflict(pedigree: Pedigree): readonly Taken[] {
+  const all = pedigree.birds.flatMap(({ readings }, bird) => readings.map((_, reading) => ({ bird, reading })))
+  const holds = (taken: readonly Taken[]): boolean => possible(only(pedigree, taken))
+  return holds(all) || !holds([]) ? [] : quickXplain(all, [], [], holds)
+}
+
+function quickXplain(
+  open: readonly Taken[],
+  held: readonly Taken[],
+  added: readonly Taken[],
+  holds: (taken: readonly Taken[]) => boolean,
+): readonly Taken[] {
+  if (added.length > 0 && !holds(held)) return []
+  if (open.length === 1) return open
+  const half = open.length >> 1
+  const [first, second] = [open.slice(0, half), open.slice(half)]
+  const late = quickXplain(second, [...held, ...first], first, holds)
+  return [...quickXplain(first, [...held, ...late], late, holds), ...late]
+}
+
+const only = (pedigree: Pedigree, taken: readonly Taken[]): Pedigree => ({
+  ...pedigree,
+  birds: pedigree.birds.map((bird, b) => ({
+    ...bird,
+    readings: bird.readings.filter((_, r) => taken.some(({ bird, reading }) => bird === b && reading === r)),
+  })),
+})
+
+/** Doubles first; where they say never, fractions decide. */
+export const possible = (pedigree: Pedigree): boolean => canBe(pedigree, doubles) || canBe(pedigree, fractions)
+
+function canBe<T, W, S>(pedigree: Pedigree, tables: Tables<T, W, S>): boolean {
+  const prepared = prepare(pedigree, { uses: [], birds: [], together: [] }, tables)
+  if (prepared === undefined) return false
+  const { model } = prepared
+  const collected = collect(plan(model.sizes, model.scopes), model.given, tables)
+  return !tables.ring.isZero(chanceOf(prepared, tables, evidence(collected)).mass)
+}

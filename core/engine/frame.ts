@@ -1,0 +1,80 @@
+// core/engine/frame.ts: a pedigree seen through one question: its lumped groups, and the weight of each diplotype of each bird.
+import type { Sex } from '../vocabulary.ts'
+import { type Domains, domains } from './domain.ts'
+import { founderWeights } from './founder.ts'
+import { type Inheritance, inheritance } from './inherit.ts'
+import type { Lumped } from './lump.ts'
+import type { Ring } from './num.ts'
+import type { Bird, Pedigree } from './pedigree.ts'
+import { type Seen, seenThrough } from './seen.ts'
+import type { Reading } from './trait.ts'
+
+export type Frame<T> = {
+  readonly pedigree: Pedigree
+  readonly lumped: readonly Lumped[]
+  readonly ring: Ring<T>
+  readonly inherit: readonly Inheritance<T>[]
+  readonly domains: readonly Domains[]
+  readonly seen: (reading: Reading) => Seen<T>
+  /** What stands for `own`: birds with equal names have equal weights. */
+  readonly ownName: (bird: Bird, sex: Sex, group: number) => string
+  /** Weight of a diplotype by what is read of this one group of the bird, and by its prior if it is a founder. */
+  readonly own: (bird: Bird, sex: Sex, group: number, diplotype: number) => T
+  /** What is read of several groups of the bird at once. */
+  readonly across: (bird: Bird) => readonly Reading[]
+}
+
+export function frame<T>(pedigree: Pedigree, lumped: readonly Lumped[], ring: Ring<T>): Frame<T> {
+  const { genome } = pedigree
+  const inherit = lumped.map((group) => inheritance(group, ring))
+  const seen = memo(
+    ({ id }: Reading) => id,
+    ({ loci, weight }: Reading): Seen<T> => {
+      const { groups, at } = seenThrough(genome, lumped, { loci, value: (sex, codes) => ring.of(weight(sex, codes)) })
+      return { groups, at: memo((sex, diplotypes) => sex + diplotypes.join(), at) }
+    },
+  )
+  const readingsOf = (bird: Bird, group: number): readonly Reading[] =>
+    bird.readings.filter((reading) => seen(reading).groups.length === 1 && seen(reading).groups[0] === group)
+  const start = memo(
+    (bird: Bird, sex: Sex, group: number) => origin(bird, lumped[group]!) + sex + group,
+    ({ prior }: Bird, sex: Sex, group: number) =>
+      new Map(
+        [...founderWeights(genome, lumped[group]!, sex, prior?.get(lumped[group]!.from))].map(([code, p]) => [
+          code,
+          ring.of(p),
+        ]),
+      ),
+  )
+  return {
+    pedigree,
+    lumped,
+    ring,
+    inherit,
+    domains: lumped.map((group, i) => domains(group, (code) => inherit[i]!.germs(code).map((p) => !ring.isZero(p)))),
+    seen,
+    ownName: (bird, sex, group) =>
+      [origin(bird, lumped[group]!), sex, group, ...readingsOf(bird, group).map(({ id }) => id)].join('\n'),
+    own: (bird, sex, group, diplotype) => {
+      const before = bird.parents ? ring.one : (start(bird, sex, group).get(diplotype) ?? ring.zero)
+      return readingsOf(bird, group).reduce((w, reading) => ring.times(w, seen(reading).at(sex, [diplotype])), before)
+    },
+    across: (bird) => bird.readings.filter((reading) => seen(reading).groups.length > 1),
+  }
+}
+
+/** Where its diplotype comes from: its parents, a prior of its own, or the population. */
+const origin = ({ id, parents, prior }: Bird, { from }: Lumped): string =>
+  parents ? 'bred ' : prior?.has(from) ? `own ${id} ` : 'population '
+
+function memo<A extends readonly unknown[], R>(
+  key: (...args: A) => string,
+  make: (...args: A) => R,
+): (...args: A) => R {
+  const known = new Map<string, R>()
+  return (...args) => {
+    const at = key(...args)
+    if (!known.has(at)) known.set(at, make(...args))
+    return known.get(at)!
+  }
+}
