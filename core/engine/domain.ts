@@ -25,10 +25,13 @@ export function domains(lumped: Lumped, canHandOn: (diplotype: number) => readon
     return found
   }
   const cut = (...trio: Trio): Trio => {
-    const key = `${trio[0].id},${trio[1].id},${trio[2].id}`
-    const found = cuts.get(key) ?? cutTrio(lumped, canHandOn, trio).map(of)
-    cuts.set(key, found as unknown as Trio)
-    return found as unknown as Trio
+    const key = trio.map(({ id }) => id).join()
+    const found = cuts.get(key)
+    if (found !== undefined) return found
+    const [chick, sire, dam] = cutTrio(lumped, canHandOn, trio)
+    const made: Trio = [of(chick), of(sire), of(dam)]
+    cuts.set(key, made)
+    return made
   }
   return { of, cut }
 }
@@ -39,7 +42,7 @@ function cutTrio(
   lumped: Lumped,
   canHandOn: (diplotype: number) => readonly boolean[],
   [chick, sire, dam]: Trio,
-): number[][] {
+): readonly [chick: number[], sire: number[], dam: number[]] {
   const none = (): Flags => Array.from({ length: lumped.haplotypes }, () => false)
   const handedOn = ({ codes }: Domain): Flags => {
     const flags = none()

@@ -65,7 +65,8 @@ const trioRule = <T>(frame: Frame<T>, chick: number, parents: { sire: number; da
   return {
     birds: trio,
     apply: (left) => {
-      const cut = frame.domains[group]!.cut(...(trio.map((bird) => left[bird]![group]!) as [Domain, Domain, Domain]))
+      const [own, sire, dam] = [left[chick]![group]!, left[parents.sire]![group]!, left[parents.dam]![group]!]
+      const cut = frame.domains[group]!.cut(own, sire, dam)
       return trio.filter((bird, i) => {
         const changed = cut[i] !== left[bird]![group]
         left[bird]![group] = cut[i]!
