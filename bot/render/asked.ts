@@ -1,4 +1,7 @@
 // bot/render/asked.ts: what of an answer the keeper asked for, and how he writes.
+import { usualTelling } from './chicks.ts'
+import { percent } from './numbers.ts'
+import type { Telling } from './mixture.ts'
 import type { Aspect, Manner, Question } from '../../core/question.ts'
 
 export type Asked = { readonly aspects: readonly Aspect[]; readonly manner: Manner }
@@ -12,6 +15,14 @@ export const askedOf = (question: Question): Asked => ({
 
 export const wants = (asked: Asked, ...aspects: readonly Aspect[]): boolean =>
   aspects.some((aspect) => asked.aspects.includes(aspect))
+
+/** Shares in percent for those who asked for shares, and then every kind by name. */
+export const tellingOf = (asked: Asked): Telling =>
+  wants(asked, 'shares')
+    ? { say: percent, most: 8 }
+    : wants(asked, 'more')
+      ? { ...usualTelling, most: 8 }
+      : usualTelling
 
 /** Nothing special asked: the short reply with everything a keeper needs. */
 export const usual = (asked: Asked): boolean => asked.aspects.every((aspect) => aspect === 'symbols')

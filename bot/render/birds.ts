@@ -29,7 +29,10 @@ export function birdName(bird: BirdSeen): string {
   return breedName(bird)
 }
 
-/** 'Rhode Island Red over Light Sussex' */
-export const matingName = (sire: BirdSeen, dam: BirdSeen): string => `${birdName(sire)} over ${birdName(dam)}`
+/** 'Rhode Island Red over Light Sussex'; two of a kind are named once. */
+export function matingName(sire: BirdSeen, dam: BirdSeen): string {
+  const [cock, hen] = [birdName(sire), birdName(dam)]
+  return cock === hen ? `${cock}, mated among themselves` : `${cock} over ${hen}`
+}
 
 export const birdNames = (birds: readonly BirdSeen[]): string => and(birds.map(birdName))

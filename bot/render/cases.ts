@@ -1,5 +1,5 @@
 // bot/render/cases.ts: an answer that hangs on something about a parent: each case by itself, never one blurred share.
-import { adults, downs } from './chicks.ts'
+import { adults, usualTelling } from './chicks.ts'
 import { line, strong } from './document.ts'
 import { belief } from './numbers.ts'
 import { sure } from './signs.ts'
@@ -17,11 +17,16 @@ const verdicts = {
   partly: 'some can be sexed at hatch',
   no: 'no sexing at hatch',
 } as const
+/** Two kinds each: a case is one line. */
+const briefly = { ...usualTelling, most: 2 }
 
-function chicks({ cockerels, pullets, sexing }: Case): string {
-  if (sexing.verdict !== 'no') return `Cockerels ${downs(cockerels)}; pullets ${downs(pullets)}. ${sure(sexing)}`
-  const [cocks, hens] = [adults(cockerels), adults(pullets)]
-  return cocks === hens ? `All ${cocks}.` : `Grown cocks ${cocks}; hens ${hens}.`
+/** With a sign: what to look for. Without: what they grow into. */
+function said({ cockerels, pullets, sexing }: Case): string {
+  const [sign] = sexing.signs
+  if (sexing.verdict !== 'no' && sign)
+    return `${verdicts[sexing.verdict]} by the ${sign.sign}. Cockerels ${sign.cockerel}; pullets ${sign.pullet}. ${sure(sexing)}`
+  const [cocks, hens] = [adults(cockerels, briefly), adults(pullets, briefly)]
+  return `${verdicts.no}. ${cocks === hens ? `Grown, both sexes: ${cocks}.` : `Grown cocks ${cocks}; hens ${hens}.`}`
 }
 
 type Outcome = { readonly says: string; readonly weight: number; readonly cases: readonly [Case, ...Case[]] }
@@ -30,7 +35,7 @@ type Outcome = { readonly says: string; readonly weight: number; readonly cases:
 export function outcomes(cases: readonly Case[]): readonly Outcome[] {
   const found = new Map<string, Outcome>()
   for (const one of cases) {
-    const says = `${verdicts[one.sexing.verdict]}. ${chicks(one)}`
+    const says = said(one)
     const before = found.get(says)
     if (before) found.set(says, { says, weight: before.weight + one.weight, cases: [...before.cases, one] })
     else found.set(says, { says, weight: one.weight, cases: [one] })
@@ -44,6 +49,11 @@ function given({ cases: [first, second, ...others] }: Outcome): string {
   return second ? `${first.given}, or much the same` : first.given
 }
 
+const condition = (outcome: Outcome): string => {
+  const words = given(outcome)
+  return words === '' ? 'Otherwise' : `If ${words}`
+}
+
 /** 'If the hens are silver (likely): …' for each outcome, then how to find out. */
 export function caseBlocks(cases: readonly Case[]): readonly Block[] {
   const shown = outcomes(cases)
@@ -51,7 +61,7 @@ export function caseBlocks(cases: readonly Case[]): readonly Block[] {
     .slice(0, mostOutcomes)
   const tests = shown.flatMap((o) => o.cases.map((c) => c.howToTell)).filter(Boolean)
   return [
-    ...shown.map((o) => line(strong(`If ${given(o)} (${belief(o.weight)}): `), o.says)),
+    ...shown.map((o) => line(strong(`${condition(o)} (${belief(o.weight)}): `), o.says)),
     ...tests.slice(0, 1).map((words) => line(`To find out: ${words}`)),
   ]
 }

@@ -1,16 +1,27 @@
 // bot/render/chicks.ts: what the chicks of one sex look like at hatch and grown, looks that read alike taken together.
-import { mixture, type Group } from './mixture.ts'
-import { and, share as shareWords } from './numbers.ts'
+import { mixture, type Group, type Telling } from './mixture.ts'
+import { share, type Say } from './numbers.ts'
 import type { Case, LookShare } from '../../core/answer.ts'
+import type { Look } from '../../core/looks/look.ts'
 
 /** Too rare a form to name. */
 const rare = 0.02
+/** The usual reply: shares as keepers say them. */
+export const usualTelling: Telling = { say: share, most: 4 }
+
+type Word = (look: LookShare) => string
 
 /** Groups looks by the words a keeper would use, commonest first. */
-export function grouped(looks: readonly LookShare[], word: (look: LookShare) => string): readonly Group[] {
+export function grouped(looks: readonly LookShare[], word: Word): readonly Group[] {
   const shares = new Map<string, number>()
   for (const look of looks) shares.set(word(look), (shares.get(word(look)) ?? 0) + look.share)
   return [...shares].map(([words, share]) => ({ words, share })).toSorted((a, b) => b.share - a.share)
+}
+
+/** In fine words where that makes few kinds, else in broad ones. */
+function told(looks: readonly LookShare[], fine: Word, broad: Word, telling: Telling): string {
+  const groups = grouped(looks, fine)
+  return mixture(groups.length > telling.most ? grouped(looks, broad) : groups, telling)
 }
 
 const spot = ({ look }: LookShare): string => {
@@ -22,23 +33,52 @@ const spot = ({ look }: LookShare): string => {
     : `, with a ${headSpot} pale head spot${faintly}`
 }
 
-/** Down and head spot in one phrase. */
-export const downWords = (look: LookShare): string => `${look.look.chick.words}${spot(look)}`
-
-export const downs = (looks: readonly LookShare[]): string => mixture(grouped(looks, downWords))
-export const adults = (looks: readonly LookShare[]): string => mixture(grouped(looks, (look) => look.adult))
-export const combs = (looks: readonly LookShare[]): string => mixture(grouped(looks, (look) => look.comb))
-export const shanks = (looks: readonly LookShare[]): string => mixture(grouped(looks, (look) => look.shank))
-
-/** Crest, muffs, feathered feet and the like, with the share that shows each: 'muffs in all, a crest in half'. */
-export function forms(one: Case): string {
-  const looks = [...one.cockerels, ...one.pullets].map((look) => ({ ...look, share: look.share / 2 }))
-  const shares = new Map<string, number>()
-  for (const look of looks) for (const form of look.form) shares.set(form, (shares.get(form) ?? 0) + look.share)
-  const some = [...shares].filter(([, share]) => share > rare).toSorted((a, b) => b[1] - a[1])
-  return and(some.map(([form, share]) => `${form} in ${shareWords(share)}`))
+/** Where many kinds hatch: the colour of the body, and bars. */
+function broadly({ plumage }: Look): string {
+  const darkOver = ['solid', 'solid with leakage', 'birchen'].includes(plumage.pattern)
+  const colour = plumage.white ? 'white' : darkOver || plumage.red === 'none' ? plumage.black : plumage.red
+  return plumage.barring === 'none' || plumage.white ? colour : `${colour}, barred`
 }
 
+/** Down and head spot in one phrase. */
+export const downs = (looks: readonly LookShare[], telling: Telling): string =>
+  told(
+    looks,
+    (one) => one.look.chick.words + spot(one),
+    (one) => one.look.chick.colour + spot(one),
+    telling,
+  )
+export const adults = (looks: readonly LookShare[], telling: Telling): string =>
+  told(
+    looks,
+    (one) => one.adult,
+    (one) => broadly(one.look),
+    telling,
+  )
+export const combs = (looks: readonly LookShare[], telling: Telling): string =>
+  mixture(
+    grouped(looks, (one) => one.comb),
+    telling,
+  )
+export const shanks = (looks: readonly LookShare[], telling: Telling): string =>
+  mixture(
+    grouped(looks, (one) => one.shank),
+    telling,
+  )
 /** The alleles behind the looks of one sex, for those who asked for symbols. */
-export const symbols = (looks: readonly LookShare[]): string =>
-  mixture(grouped(looks, (look) => look.alleles || 'as the parents'))
+export const symbols = (looks: readonly LookShare[], telling: Telling): string =>
+  mixture(
+    grouped(looks, (one) => one.alleles || 'as the parents'),
+    telling,
+  )
+
+/** Crest, muffs, feathered feet and the like, by the share of all chicks: 'all: muffs and beard; half: small crest'. */
+export function forms(one: Case, say: Say): string {
+  const shares = new Map<string, number>()
+  for (const { form, share } of [...one.cockerels, ...one.pullets])
+    for (const word of form) shares.set(word, (shares.get(word) ?? 0) + share / 2)
+  const byShare = new Map<string, readonly string[]>()
+  for (const [word, share] of [...shares].toSorted((a, b) => b[1] - a[1]))
+    if (share > rare) byShare.set(say(share), [...(byShare.get(say(share)) ?? []), word])
+  return [...byShare].map(([share, words]) => `${share}: ${words.join(', ')}`).join('; ')
+}

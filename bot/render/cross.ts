@@ -1,15 +1,16 @@
 // bot/render/cross.ts: what a mating gives, verdict first: one mating in full, several in a line or two each.
 import { caseBlocks, outcomes } from './cases.ts'
-import { forms, adults, downs } from './chicks.ts'
+import { adults, downs, forms, usualTelling } from './chicks.ts'
 import { faint, line, numbered, strong } from './document.ts'
 import { henAspects, henLine, isOfTheHen, lineNote } from './hen.ts'
-import { howToRead, later, otherWay, pens, spoilers, sure } from './signs.ts'
+import { because, howToRead, later, otherWay, pens, spoilers, sure } from './signs.ts'
 import { matingName } from './birds.ts'
-import { bySex, byLeg, symbolsOf } from './sexes.ts'
+import { capital } from './tame.ts'
+import { bySex, combAndShank, inSymbols } from './sexes.ts'
 import type { Block, Document, Line } from './document.ts'
-import type { Case, CrossAnswer, Crossed } from '../../core/answer.ts'
+import type { BirdSeen, Case, CrossAnswer, Crossed } from '../../core/answer.ts'
 import type { Aspect } from '../../core/question.ts'
-import { usual, wants, type Asked } from './asked.ts'
+import { tellingOf, usual, wants, type Asked } from './asked.ts'
 
 /** Crosses beyond this many get the verdict alone. */
 const mostInFull = 4
@@ -18,12 +19,13 @@ const mostInFull = 4
 function looks(one: Case, asked: Asked): readonly Block[] {
   const all = usual(asked) || wants(asked, 'more', 'chicks', 'shares')
   const [down, grown] = [all || wants(asked, 'sexing'), all || wants(asked, 'adults')]
-  const form = forms(one)
+  const telling = tellingOf(asked)
+  const form = forms(one, telling.say)
   return [
-    ...(down || grown ? bySex(one, { down, grown }) : []),
-    ...(grown && form ? [line(`Also: ${form}.`)] : []),
-    ...(wants(asked, 'comb', 'more') ? byLeg(one) : []),
-    ...(asked.manner.symbols || wants(asked, 'symbols') ? symbolsOf(one) : []),
+    ...(down || grown ? bySex(one, { down, grown }, telling) : []),
+    ...(grown && form ? [line(`Also, ${form}.`)] : []),
+    ...(wants(asked, 'comb', 'more') ? combAndShank(one, telling) : []),
+    ...(asked.manner.symbols || wants(asked, 'symbols') ? inSymbols(one, telling) : []),
   ]
 }
 
@@ -33,12 +35,16 @@ function sexing(one: Case, asked: Asked, verdict: string): readonly Block[] {
   if (!usual(asked) && !wants(asked, 'sexing', 'why', 'more', 'reverse', 'chicks')) return []
   return [
     ...howToRead(told, wants(asked, 'more') ? 9 : 2, verdict),
+    ...(wants(asked, 'why') ? because(told) : []),
     ...(told.verdict !== 'yes' || wants(asked, 'sexing', 'more') ? later(told) : []),
     ...(wants(asked, 'more') ? pens(told) : []),
     ...(wants(asked, 'why', 'more') ? spoilers(told) : []),
     ...otherWay(told),
   ]
 }
+
+/** A bird of which only genes are told lays what nobody knows. */
+const known = (bird: BirdSeen): boolean => bird.breed !== undefined || bird.cross !== undefined
 
 function hen(one: Case, asked: Asked): readonly Block[] {
   if (!one.hen) return []
@@ -49,21 +55,16 @@ function hen(one: Case, asked: Asked): readonly Block[] {
 }
 const everyHenAspect: readonly Aspect[] = ['eggs', 'size', 'temper', 'broody', 'hardiness', 'feed', 'maturity']
 
-/** One mating whose outcome does not hang on what the bot cannot know. */
-const certain = (one: Case, asked: Asked, verdict: string): readonly Block[] => [
-  ...looks(one, asked),
-  ...sexing(one, asked, verdict),
-  ...hen(one, asked),
-]
-
 const likeliest = (crossed: Crossed): Case | undefined => crossed.cases[0]
 
 function single(crossed: Crossed, asked: Asked, verdict: string): readonly Block[] {
   const [first, ...others] = crossed.cases
   if (!first) return []
   const ofTheHenOnly = asked.aspects.length > 0 && asked.aspects.every(isOfTheHen)
-  if (others.length === 0 || ofTheHenOnly || outcomes(crossed.cases).length === 1) return certain(first, asked, verdict)
-  return [...caseBlocks(crossed.cases), ...otherWay(first.sexing), ...hen(first, asked)]
+  const expected = known(crossed.sire) && known(crossed.dam) ? hen(first, asked) : []
+  if (others.length === 0 || ofTheHenOnly || outcomes(crossed.cases).length === 1)
+    return [...looks(first, asked), ...sexing(first, asked, verdict), ...expected]
+  return [...caseBlocks(crossed.cases), ...otherWay(first.sexing), ...expected]
 }
 
 const verdictWords = {
@@ -71,6 +72,8 @@ const verdictWords = {
   partly: 'some can be sexed at hatch',
   no: 'cannot be sexed at hatch',
 } as const
+
+const briefly = { ...usualTelling, most: 2 }
 
 /** One mating among several: name, verdict and chicks. */
 function brief(crossed: Crossed, short: boolean): Line {
@@ -82,8 +85,8 @@ function brief(crossed: Crossed, short: boolean): Line {
   if (short) return [name, verdict]
   const chicks =
     one.sexing.verdict === 'no'
-      ? `Grown cocks ${adults(one.cockerels)}; hens ${adults(one.pullets)}.`
-      : `Cockerels ${downs(one.cockerels)}; pullets ${downs(one.pullets)}. ${sure(one.sexing)}`
+      ? `Grown cocks ${adults(one.cockerels, briefly)}; hens ${adults(one.pullets, briefly)}.`
+      : `Cockerels ${downs(one.cockerels, briefly)}; pullets ${downs(one.pullets, briefly)}. ${sure(one.sexing)}`
   return [name, `${verdict} ${chicks}`]
 }
 
@@ -96,8 +99,12 @@ export function crossBlocks(answer: CrossAnswer, asked: Asked): Document {
   return [verdict, ...restated(answer, only), ...single(only, asked, answer.summary)]
 }
 
+/** Gene symbols keep their case: it tells dominant from recessive. */
+const heading = (sire: BirdSeen, dam: BirdSeen): string =>
+  sire.breed || sire.cross ? capital(matingName(sire, dam)) : matingName(sire, dam)
+
 /** The mating spoken of, where the verdict does not name it. */
 function restated(answer: CrossAnswer, { sire, dam }: Crossed): readonly Block[] {
   const named = [sire, dam].every((bird) => bird.breed && answer.summary.includes(bird.breed))
-  return named ? [] : [line(faint(`${matingName(sire, dam)}:`))]
+  return named ? [] : [line(faint(`${heading(sire, dam)}:`))]
 }

@@ -1,6 +1,6 @@
 // bot/render/hen.ts: the hens to expect from a mating, in one line, or one line for each thing asked.
 import { line, strong } from './document.ts'
-import { count, or, share } from './numbers.ts'
+import { or, share } from './numbers.ts'
 import { estimate, grams, kilograms, range } from './measures.ts'
 import type { Block } from './document.ts'
 import type { Hen } from '../../core/answer.ts'
@@ -32,7 +32,7 @@ export function henLine(hen: Hen, units: Units): Block {
 /** What sets these lines apart, where the lines matter. */
 export const lineNote = (hen: Hen): readonly Block[] => (hen.line ? [line(`Lines: ${hen.line}.`)] : [])
 
-const byYear = (hen: Hen): string => hen.eggsByYear.map((year, i) => `year ${count(i + 1)}: ${range(year)}`).join('; ')
+const byYear = (hen: Hen): string => hen.eggsByYear.slice(0, 4).map(range).join(', then ')
 
 const keep = (hen: Hen): string =>
   hen.yearsWorthKeeping ? ` Worth keeping for eggs about ${range(hen.yearsWorthKeeping)} years.` : ''
@@ -40,7 +40,7 @@ const keep = (hen: Hen): string =>
 /** One sentence an aspect; aspects that are not of the hen give none. */
 const aspects: Partial<Record<Aspect, (hen: Hen, units: Units) => string>> = {
   eggs: (hen, units) =>
-    `Eggs: ${byYear(hen)}; ${grams(hen.eggWeightGrams.likely, units)} each; ${shell(hen)}.${keep(hen)}`,
+    `Eggs year by year: perhaps ${byYear(hen)}; ${grams(hen.eggWeightGrams.likely, units)} each; ${shell(hen)}.${keep(hen)}`,
   shell: (hen) => `Shell colour: ${hen.shell.map((s) => `${share(s.share)} ${s.colour}`).join(', ')}.`,
   size: (hen, units) =>
     `Size: hens ${kilograms(hen.bodyWeightKg.likely, units)}, cocks ${kilograms(hen.cockWeightKg.likely, units)}; a dressed cockerel ${kilograms(hen.carcassKg.likely, units)}.`,

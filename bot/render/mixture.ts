@@ -1,10 +1,10 @@
 // bot/render/mixture.ts: several looks with their shares as one phrase; what all of them share is said once.
-import { share as shareWords } from './numbers.ts'
+import type { Say } from './numbers.ts'
 
 export type Group = { readonly words: string; readonly share: number }
 
-/** Looks beyond this many are counted, not named. */
-const mostNamed = 4
+/** How shares are said, and how many kinds are named one by one. */
+export type Telling = { readonly say: Say; readonly most: number }
 /** Too rare to name in a short reply, when there are others to name. */
 const rare = 0.02
 /** Words that cannot end what is said once. */
@@ -31,30 +31,36 @@ function commonEnd(all: readonly string[]): string {
   return ends.size === 1 ? only : ''
 }
 
-const listed = (groups: readonly Group[]): string => {
-  const parts = groups.map((g) => `${shareWords(g.share)} ${g.words}`)
+const listed = (groups: readonly Group[], say: Say): string => {
+  const parts = groups.map((g) => `${say(g.share)} ${g.words}`)
   return parts.join(parts.some((part) => part.includes(',')) ? '; ' : ', ')
 }
 
 /** 'black: half with red in the hackle, half with a little', 'half blue, a quarter black, all pale-bellied'. */
-function together(groups: readonly Group[]): string {
+function together(groups: readonly Group[], say: Say): string {
   const words = groups.map((g) => g.words.split(' '))
   const n = sharedWords(words)
   if (n > 0) {
-    const rest = groups.map(({ share }, i) => ({ share, words: words[i]?.slice(n).join(' ') || 'no more than that' }))
-    return `${bareWord(words[0]?.slice(0, n).join(' ') ?? '')}: ${listed(rest)}`
+    const rest = groups.map(({ share }, i) => ({ share, words: words[i]?.slice(n).join(' ') || 'plain' }))
+    return `${bareWord(words[0]?.slice(0, n).join(' ') ?? '')}: ${listed(rest, say)}`
   }
   const end = commonEnd(groups.map((g) => g.words))
-  if (end === '') return listed(groups)
-  return `${listed(groups.map((g) => ({ ...g, words: g.words.slice(0, -end.length - 2) })))}, all ${end}`
+  if (end === '') return listed(groups, say)
+  return `${listed(
+    groups.map((g) => ({ ...g, words: g.words.slice(0, -end.length - 2) })),
+    say,
+  )}, all ${end}`
 }
 
 /** @param groups commonest first, shares summing to 1 */
-export function mixture(groups: readonly Group[]): string {
+export function mixture(groups: readonly Group[], { say, most }: Telling): string {
   const [first, ...others] = groups
   if (!first) return 'none'
   if (others.length === 0) return first.words
-  const named = groups.filter((g, i) => i === 0 || g.share > rare).slice(0, mostNamed)
-  const told = together(named.map((g) => ({ ...g, words: inList(g.words) })))
+  const named = groups.filter((g, i) => i === 0 || g.share > rare).slice(0, most)
+  const told = together(
+    named.map((g) => ({ ...g, words: inList(g.words) })),
+    say,
+  )
   return groups.length > named.length ? `${told}; and a few other kinds` : told
 }

@@ -50,6 +50,12 @@ export function share(of: number): string {
   return parts ? `${Math.round(of * parts)} in ${parts}` : inHundred(of)
 }
 
+/** For those who ask for percents: '50 %', '37.5 %'. */
+export const percent = (of: number): string => `${oneDecimal.format(of * 100)} %`
+
+/** How shares are said: as keepers say them, or in percent. */
+export type Say = (share: number) => string
+
 /** How strongly the bot believes a thing about a bird it does not know. Never a figure: it is no chance among chicks. */
 export function belief(weight: number): string {
   if (weight > 0.85) return 'very likely'

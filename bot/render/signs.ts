@@ -1,6 +1,7 @@
 // bot/render/signs.ts: how to read the sex of a chick, when, how surely, and what spoils it.
 import { line, strong } from './document.ts'
 import { and, inHundred } from './numbers.ts'
+import { capital } from './tame.ts'
 import type { Block } from './document.ts'
 import type { Sexing, Sign } from '../../core/answer.ts'
 
@@ -8,8 +9,6 @@ import type { Sexing, Sign } from '../../core/answer.ts'
 const sureness = (accuracy: number, status: Sign['status']): string =>
   status === 'from memory' ? inHundred(accuracy).replace('about', 'perhaps') : inHundred(accuracy)
 const basis = { read: '', 'common practice': ', as keepers find', 'from memory': ', by a breeder’s judgement' } as const
-
-const sentence = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)
 
 /** 'wing feathers, day 0 to 2: cockerels …; pullets ….' */
 export const signWords = (sign: Sign): string =>
@@ -19,7 +18,7 @@ export const signWords = (sign: Sign): string =>
 export function sure({ signs: [best], accuracy }: Sexing): string {
   if (!best || accuracy === null) return ''
   const most = accuracy > 0.99 ? 'nearly all' : sureness(accuracy, best.status)
-  return `${sentence(most)} end up in the right pen${basis[best.status]}.`
+  return `${capital(most)} end up in the right pen${basis[best.status]}.`
 }
 
 /** The signs that count together, and how sure they make it; what the verdict has said is not said again. */
@@ -29,6 +28,21 @@ export function howToRead(sexing: Sexing, most: number, verdict: string): readon
     const said = verdict.includes(sign.cockerel) && verdict.includes(sign.pullet)
     return line(strong('Read it '), said ? `${sign.window}. ` : `by the ${signWords(sign)} `, sure(sexing))
   })
+}
+
+const mechanisms: Partial<Record<Sign['sign'], string>> = {
+  'down colour':
+    'a hen hands the gene that tells, silver for instance, to her sons only; the cock lacks it, so her daughters go without',
+  'head spot': 'a hen hands her bars to her sons only; the cock has none, so her daughters go without',
+  'wing feathers': 'a hen hands her slow feathering to her sons only; the cock lacks it, so her daughters feather fast',
+  'skin colour': 'a hen hands her clear skin to her sons only; the cock lacks it, so her daughters come dark',
+  stripes: 'a cock chick has two doses of barring, a pullet one, and two make the down paler and the stripes blurred',
+}
+
+/** Why the sign tells, or why there is none. */
+export function because({ verdict, why, signs: [best] }: Sexing): readonly Block[] {
+  const words = verdict === 'no' ? why : best && mechanisms[best.sign]
+  return words ? [line(strong('Why: '), `${words}.`)] : []
 }
 
 export function later(sexing: Sexing): readonly Block[] {

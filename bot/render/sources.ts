@@ -3,7 +3,7 @@ import { bullets, line } from './document.ts'
 import type { Document } from './document.ts'
 import type { Source } from '../../core/answer.ts'
 
-const mostRead = 5
+const mostRead = 4
 
 export function sourceBlocks(sources: readonly Source[]): Document {
   const read = [...new Set(sources.filter((s) => s.status === 'read').map((s) => s.ref))]
@@ -12,6 +12,6 @@ export function sourceBlocks(sources: readonly Source[]): Document {
   return [
     ...(read.length > 0 ? [line('Published:'), bullets(read.slice(0, mostRead).map((ref) => [ref]))] : []),
     ...(practice ? [line('Part of this is common practice among keepers, with no published source.')] : []),
-    ...(memory ? [line('Part of this is from memory, so I give no figures for it.')] : []),
+    ...(memory ? [line('Where I say “perhaps”, it is judgement from memory, not a published figure.')] : []),
   ]
 }

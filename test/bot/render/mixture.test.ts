@@ -1,7 +1,9 @@
 // test/bot/render/mixture.test.ts: looks with their shares in one phrase, what they have in common said once.
 import { expect, test } from 'vitest'
-import { mixture } from '../../../bot/render/mixture.ts'
+import { mixture as told, type Group } from '../../../bot/render/mixture.ts'
+import { usualTelling } from '../../../bot/render/chicks.ts'
 
+const mixture = (groups: readonly Group[]) => told(groups, usualTelling)
 const groups = (...pairs: readonly (readonly [string, number])[]) => pairs.map(([words, share]) => ({ words, share }))
 
 test.each([
@@ -15,10 +17,7 @@ test.each([
     groups(['black, perhaps with a little red in the hackle', 0.5], ['black with red in the hackle', 0.5]),
     'black: half perhaps with a little red in the hackle, half with red in the hackle',
   ],
-  [
-    groups(['barred', 0.75], ['barred with gold', 0.25]),
-    'barred: three quarters no more than that, a quarter with gold',
-  ],
+  [groups(['barred', 0.75], ['barred with gold', 0.25]), 'barred: three quarters plain, a quarter with gold'],
   [
     groups(['blue', 0.75], ['splash: pale with blue flecks', 0.25]),
     'three quarters blue, a quarter splash (pale with blue flecks)',
