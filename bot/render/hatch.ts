@@ -1,25 +1,24 @@
 // bot/render/hatch.ts: eggs to set, pullets to expect, and the days to mark in the calendar.
 import { line, strong } from './document.ts'
-import { count, date, inHundred, number, plural } from './numbers.ts'
+import { count, date, inHundred, plural } from './numbers.ts'
 import { wants, type Asked } from './asked.ts'
 import type { Document } from './document.ts'
 import type { HatchAnswer } from '../../core/answer.ts'
 
-function eggs(answer: HatchAnswer): Document {
-  const { eggsToSet, eggsToSetOnAverage, pulletsWanted } = answer
-  if (eggsToSet === null || pulletsWanted === null) return []
-  const average = eggsToSetOnAverage === null ? '' : `, or ${count(eggsToSetOnAverage)} if an average hatch will do`
-  return [
-    line(
-      `For ${plural(pulletsWanted, 'pullet')}, set ${plural(eggsToSet, 'egg')} to be ${inHundred(answer.certainty)} sure${average}.`,
-    ),
-  ]
-}
+/** The verdict gives the sure number; this the smaller one that will do every other time. */
+const onAverage = ({ eggsToSetOnAverage, eggsToSet }: HatchAnswer): Document =>
+  eggsToSetOnAverage === null || eggsToSet === null
+    ? []
+    : [line(`An average hatch needs ${plural(eggsToSetOnAverage, 'egg')}; the rest is for bad luck.`)]
 
 function expected(answer: HatchAnswer): Document {
   const { pulletsExpected, cockerelsExpected } = answer
   if (pulletsExpected === null || cockerelsExpected === null) return []
-  return [line(`On average: about ${number(pulletsExpected)} pullets and ${number(cockerelsExpected)} cockerels.`)]
+  return [
+    line(
+      `Expect about ${plural(Math.round(pulletsExpected), 'pullet')} and ${plural(Math.round(cockerelsExpected), 'cockerel')}.`,
+    ),
+  ]
 }
 
 function given(answer: HatchAnswer): Document {
@@ -40,7 +39,7 @@ function dates({ dates }: HatchAnswer): Document {
   if (!dates) return []
   return [
     line(
-      `Set ${date(dates.set)}; candle ${date(dates.candle)} and ${date(dates.secondCandle)}; stop turning ${date(dates.lockdown)}; hatch ${date(dates.hatch)}; off heat about ${date(dates.feathered)}; first eggs about ${date(dates.pointOfLay)}.`,
+      `Candle ${date(dates.candle)} and ${date(dates.secondCandle)}; stop turning ${date(dates.lockdown)}; hatch ${date(dates.hatch)}; off heat about ${date(dates.feathered)}; first eggs about ${date(dates.pointOfLay)}.`,
     ),
   ]
 }
@@ -55,14 +54,9 @@ const spread = (answer: HatchAnswer, asked: Asked): Document =>
     : []
 
 export function hatchBlocks(answer: HatchAnswer, asked: Asked): Document {
-  const chance =
-    answer.chance === null || answer.eggsToSet !== null
-      ? []
-      : [line(`The chance of that: ${inHundred(answer.chance)}.`)]
   return [
     line(strong(answer.summary)),
-    ...eggs(answer),
-    ...chance,
+    ...onAverage(answer),
     ...expected(answer),
     ...answer.says.map((words) => line(words)),
     ...given(answer),
