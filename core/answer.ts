@@ -52,7 +52,7 @@ export const LookShare = z.strictObject({
   adult: z.string(),
   shank: z.string(),
   comb: z.string(),
-  feathering: z.enum(['fast', 'slow']),
+  feathering: z.enum(['fast', 'slow', 'unknown']),
   form: list(z.string()), // what else shows: 'crested', 'muffed', 'feathered shanks', 'five toes' …
   alleles: z.string(), // the loci that set it apart, normal form
   look: Look,
@@ -130,6 +130,8 @@ export const Case = z.strictObject({
     }),
   ).optional(),
   leftOut: Share.optional(), // share of chicks too various to list
+  /** Absent or true: the looks hold. False: the parents' colours are not told, and only form and sexing stand. */
+  colourKnown: z.boolean().optional(),
   sexing: Sexing,
   hen: Hen.nullable(),
 })

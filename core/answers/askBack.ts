@@ -11,27 +11,25 @@ const played = 5
 
 const example = 'Rhode Island Red cock x Light Sussex hen'
 
+const once = <T>(items: readonly T[]): readonly T[] => [
+  ...new Map(items.map((item) => [JSON.stringify(item), item])).values(),
+]
+
 /** Several readings answered as one: each reading's matings after one another. */
 function provisional(answers: readonly Answer[]): Answer | undefined {
   const crosses = answers.filter((answer): answer is CrossAnswer => answer.kind === 'cross')
   const [first] = crosses
   if (!first) return answers.find((answer) => answer.kind !== 'error' && answer.kind !== 'silent')
   if (crosses.length === 1) return first
-  const all = <K extends 'sire' | 'dam' | 'birds' | 'cautions' | 'sources' | 'assumptions'>(key: K): CrossAnswer[K] =>
-    [
-      ...new Map(
-        crosses.flatMap((one) => one[key] as readonly unknown[]).map((item) => [JSON.stringify(item), item]),
-      ).values(),
-    ] as unknown as CrossAnswer[K]
   return {
     ...first,
     summary: fitting(crosses.map(({ summary }) => summary).join(' '), 'It depends on which of these birds is meant.'),
-    sire: all('sire'),
-    dam: all('dam'),
-    birds: all('birds'),
-    cautions: all('cautions'),
-    sources: all('sources'),
-    assumptions: all('assumptions'),
+    sire: once(crosses.flatMap(({ sire }) => sire)),
+    dam: once(crosses.flatMap(({ dam }) => dam)),
+    birds: once(crosses.flatMap(({ birds }) => birds)),
+    cautions: once(crosses.flatMap(({ cautions }) => cautions)),
+    sources: once(crosses.flatMap(({ sources }) => sources)),
+    assumptions: once(crosses.flatMap(({ assumptions }) => assumptions)),
     crosses: crosses.flatMap((one) => one.crosses),
   }
 }

@@ -3,7 +3,8 @@ import type { Caution, CrossAnswer, Crossed, Source } from '../answer.ts'
 import { mate } from '../cross/mate.ts'
 import { nameOfBird } from '../cross/seen.ts'
 import { crossCautions } from '../cross/cautions.ts'
-import { loci, type LocusId } from '../data/loci.ts'
+import { loci } from '../data/loci.ts'
+import type { Locus } from '../vocabulary.ts'
 import type { BirdRef, CrossQuestion } from '../question.ts'
 import { assumptionWords, birdsOf, fitting, uniqueSources } from './parts.ts'
 import { summaryOf } from './crossSummary.ts'
@@ -11,19 +12,19 @@ import { summaryOf } from './crossSummary.ts'
 /** More matings than these in one message are answered for the first ones only. */
 const mostMatings = 12
 
-const lociIn = (alleles: string): readonly string[] => alleles.split(' ').map((pair) => pair.split('/')[0] ?? '')
+const book: Readonly<Record<string, Locus>> = loci
+
+const symbolsIn = (alleles: string): readonly string[] => alleles.split(' ').map((pair) => pair.split('/')[0] ?? '')
 
 /** Works behind the loci that set the chicks apart, and behind the figures of the signs. */
 function sourcesOf({ cases }: Crossed): readonly Source[] {
   const shown = cases
     .flatMap(({ cockerels, pullets }) => [...cockerels, ...pullets])
-    .flatMap(({ alleles }) => lociIn(alleles))
+    .flatMap(({ alleles }) => symbolsIn(alleles))
   const symbols = new Set(shown)
-  const works = Object.keys(loci).filter((id) =>
-    (loci[id as LocusId].alleles as readonly string[]).some((allele) => symbols.has(allele)),
-  )
+  const works = Object.values(book).filter(({ alleles }) => alleles.some((allele) => symbols.has(allele)))
   const signs = cases.flatMap(({ sexing }) => sexing.signs).map(({ basis, status }) => ({ ref: basis, status }))
-  return [...signs, ...works.flatMap((id): readonly Source[] => loci[id as LocusId].sources.slice(0, 2))]
+  return [...signs, ...works.flatMap(({ sources }) => sources.slice(0, 2))]
 }
 
 /** What the core took for granted of the birds themselves. */

@@ -1,8 +1,8 @@
 // core/cross/founder.ts: a bird that heads a pedigree: what is known of its genotype, and what is in doubt with how much belief.
 import { genesOf, type Breed, type GeneRecord } from '../breeds.ts'
-import { loci, type LocusId } from '../data/loci.ts'
+import { loci } from '../data/loci.ts'
 import type { ToldGenotype } from '../question.ts'
-import type { Genotype, Sex } from '../vocabulary.ts'
+import type { Genotype, Locus, Sex } from '../vocabulary.ts'
 
 /** One thing a bird may be at the loci of a doubt; p is belief about this bird, never chance among chicks. */
 export type Choice = { readonly genotype: Genotype; readonly p: number }
@@ -15,6 +15,8 @@ export type Doubt = {
 }
 export type Founder = {
   readonly id: string
+  /** Breed name, '' where none is told. */
+  readonly breed: string
   readonly sex: Sex
   readonly known: Genotype
   readonly doubts: readonly Doubt[]
@@ -24,10 +26,10 @@ export type Founder = {
   readonly colourOpen: boolean
 }
 
-const onZ = (locus: string): boolean => loci[locus as LocusId]?.on === 'Z'
+const book: Readonly<Record<string, Locus>> = loci
+const onZ = (locus: string): boolean => book[locus]?.on === 'Z'
 const copies = (locus: string, sex: Sex): number => (sex === 'F' && onZ(locus) ? 1 : 2)
-const rank = (locus: string, allele: string): number =>
-  (loci[locus as LocusId].alleles as readonly string[]).indexOf(allele)
+const rank = (locus: string, allele: string): number => book[locus]!.alleles.indexOf(allele)
 const dominantFirst = (locus: string, pair: readonly string[]): readonly string[] =>
   pair.toSorted((a, b) => rank(locus, a) - rank(locus, b))
 
@@ -61,7 +63,7 @@ function toldChoices(locus: string, told: readonly string[], sex: Sex, listed: r
   if (told.length >= n) return [{ genotype: { [locus]: dominantFirst(locus, told.slice(0, n)) }, p: 1 }]
   const carriers = listed.filter(({ genotype }) => genotype[locus]!.includes(told[0]!))
   if (carriers.length > 0) return scaled(carriers)
-  return [{ genotype: { [locus]: dominantFirst(locus, [told[0]!, loci[locus as LocusId].wild]) }, p: 1 }]
+  return [{ genotype: { [locus]: dominantFirst(locus, [told[0]!, book[locus]!.wild]) }, p: 1 }]
 }
 
 function scaled(choices: readonly Choice[]): readonly Choice[] {
@@ -70,11 +72,10 @@ function scaled(choices: readonly Choice[]): readonly Choice[] {
 }
 
 const recessive = (locus: string, allele: string): boolean => {
-  const { alleles, wild } = loci[locus as LocusId] as { alleles: readonly string[]; wild: string }
+  const { alleles, wild } = book[locus]!
   return alleles.indexOf(allele) > alleles.indexOf(wild)
 }
-const locusOf = (allele: string): string =>
-  Object.keys(loci).find((id) => (loci[id as LocusId].alleles as readonly string[]).includes(allele))!
+const locusOf = (allele: string): string => Object.keys(book).find((id) => book[id]!.alleles.includes(allele))!
 
 /** True where a genotype shows an allele: one copy of a dominant, all copies of a recessive. */
 const shows = (genotype: Genotype, allele: string): boolean => {
@@ -82,6 +83,9 @@ const shows = (genotype: Genotype, allele: string): boolean => {
   if (!pair) return false
   return recessive(locusOf(allele), allele) ? pair.every((carried) => carried === allele) : pair.includes(allele)
 }
+
+/** Genotypes at different loci put together. */
+export const joined = (parts: readonly Genotype[]): Genotype => parts.reduce((all, part) => ({ ...all, ...part }), {})
 
 const crossed = (blocks: readonly (readonly Choice[])[]): readonly Choice[] =>
   blocks.reduce<readonly Choice[]>(
@@ -153,11 +157,9 @@ export function founder(
   const blocks = bindShown(byLocus, clauses)
   return {
     id,
+    breed: breed?.name ?? '',
     sex,
-    known: Object.assign(
-      {},
-      ...blocks.filter((block) => block.length === 1).map((block) => block[0]!.genotype),
-    ) as Genotype,
+    known: joined(blocks.filter((block) => block.length === 1).map((block) => block[0]!.genotype)),
     doubts: blocks
       .filter((block) => block.length > 1)
       .map((choices) => {

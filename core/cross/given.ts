@@ -2,7 +2,7 @@
 import { givens } from '../data/given.ts'
 import type { Genotype } from '../vocabulary.ts'
 import { playedChoices, type Settled } from './cases.ts'
-import type { Choice, Doubt, Founder } from './founder.ts'
+import { ofColour, type Choice, type Doubt, type Founder } from './founder.ts'
 
 /** E is told in three words: pure for black, one copy of it, or none. */
 function groundWords(pair: readonly string[]): string {
@@ -38,22 +38,41 @@ function covered(doubt: Doubt, ways: readonly Settled[]): readonly Choice[] | un
   return chosen.size === playedChoices(doubt).length ? undefined : [...chosen].toSorted((a, b) => b.p - a.p)
 }
 
+type Kind = 'white' | 'colour' | 'other'
+function kindOf({ loci }: Doubt): Kind {
+  if (loci.some((locus) => locus === 'I' || locus === 'c')) return 'white'
+  return loci.some((locus) => ofColour.has(locus)) ? 'colour' : 'other'
+}
+
+const said = (doubts: readonly Doubt[], ways: readonly Settled[]): string =>
+  doubts
+    .map((doubt) => covered(doubt, ways))
+    .filter((choices) => choices !== undefined)
+    .map((choices) => [...new Set(choices.map(({ genotype }) => wordsOf(genotype)))].slice(0, 3).join(' or '))
+    .join(' and ')
+
+/**
+ * @param parents ids of the founders that are themselves mated; the others stand further back
+ */
 /** 'the hens are silver under the white', 'the cock is pure for black'; '' where the case needs no words. */
-export function givenWords(doubts: readonly Doubt[], founders: readonly Founder[], ways: readonly Settled[]): string {
+export function givenWords(
+  doubts: readonly Doubt[],
+  founders: readonly Founder[],
+  ways: readonly Settled[],
+  parents: ReadonlySet<string>,
+): string {
   const clauses = founders.map((bird) => {
-    const said = (below: boolean): string =>
-      doubts
-        .filter(
-          ({ founder, loci }) => founder === bird.id && loci.some((locus) => locus === 'I' || locus === 'c') !== below,
-        )
-        .map((doubt) => covered(doubt, ways))
-        .filter((choices) => choices !== undefined)
-        .map((choices) => [...new Set(choices.map(({ genotype }) => wordsOf(genotype)))].slice(0, 3).join(' or '))
-        .join(' and ')
-    const [white, below] = [said(false), said(true)]
-    if (white === '' && below === '') return ''
-    const hidden = below !== '' && bird.hides ? `${below} under the white` : below
-    return `${bird.sex === 'M' ? 'the cock is' : 'the hens are'} ${[white, hidden].filter(Boolean).join(', ')}`
+    const of = (kind: Kind): string =>
+      said(
+        doubts.filter((doubt) => doubt.founder === bird.id && kindOf(doubt) === kind),
+        ways,
+      )
+    const below = of('colour')
+    const clause = [of('white'), below !== '' && bird.hides ? `${below} under the white` : below, of('other')]
+      .filter(Boolean)
+      .join(', ')
+    const parent = bird.sex === 'M' ? 'the cock is' : 'the hens are'
+    return clause === '' ? '' : `${parents.has(bird.id) ? parent : `the ${bird.breed} behind them is`} ${clause}`
   })
   return [...new Set(clauses.filter(Boolean))].join(', and ')
 }

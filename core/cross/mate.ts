@@ -42,7 +42,7 @@ function genotypeOf(parent: Parent, sex: Sex): Genotype {
 const pureBreed = ({ sire, dam }: Mating): string | undefined =>
   sire.breed !== undefined && sire.breed === dam.breed ? sire.breed : undefined
 
-function judge(pair: Pair, mating: Mating, wing: boolean): (settled: Settled) => Judged<Result> {
+function judge(pair: Pair, mating: Mating, wing: boolean, colourTold: boolean): (settled: Settled) => Judged<Result> {
   const done = new Map<string, Judged<Result>>()
   return (settled) => {
     const key = [...settled].map(([id, { genotype }]) => id + JSON.stringify(genotype)).join(';')
@@ -51,7 +51,7 @@ function judge(pair: Pair, mating: Mating, wing: boolean): (settled: Settled) =>
     const [sire, dam] = [settle(pair.sire, settled), settle(pair.dam, settled)]
     const out = outcome(sire, dam)
     const hatch = { M: out.M.kinds, F: out.F.kinds }
-    const why = whyNot(genotypeOf(sire, 'M'), genotypeOf(dam, 'F'), hatch)
+    const why = whyNot(genotypeOf(sire, 'M'), genotypeOf(dam, 'F'), hatch, colourTold)
     const sexing = sexHatch(hatch, pureBreed(mating), why, wing)
     const judged = { result: { outcome: out, sexing, sire, dam }, signature: signature(out, sexing) }
     done.set(key, judged)
@@ -66,7 +66,16 @@ const unique = <T extends { readonly id: string }>(items: readonly T[]): readonl
 /** Doubts played through against each other: fewer where a parent is cross-bred and its chicks are many kinds anyway. */
 const mostDoubts = ({ sire, dam }: Pair): number => (sire.kind === 'founder' && dam.kind === 'founder' ? 3 : 1)
 
+/** Ids of the founders that are mated themselves. */
+const parentsIn = ({ sire, dam }: Pair): ReadonlySet<string> =>
+  new Set([sire, dam].flatMap((one) => (one.kind === 'founder' ? [one.founder.id] : [])))
+
+/** Of a cross-bred parent only what lies hidden further back is worth a case. */
+const mayMatter = (pair: Pair, { founder, loci }: Doubt, founders: readonly Founder[]): boolean =>
+  parentsIn(pair).has(founder) || loci.includes('O') || founders.some(({ id, hides }) => id === founder && hides)
+
 type Played = {
+  readonly told: { readonly wing: boolean; readonly colour: boolean }
   readonly cases: readonly Weighted<Result>[]
   readonly doubts: readonly Doubt[]
   readonly founders: readonly Founder[]
@@ -77,17 +86,17 @@ function play(pair: Pair, mating: Mating): Played {
   const founders = unique([...foundersOf(pair.sire), ...foundersOf(pair.dam)])
   const all = unique(founders.flatMap(({ doubts }) => doubts))
   const wing = wingChance(pair.sire, pair.dam)
-  const plain = judge(pair, mating, wing === 'known')
-  const byWing = wing !== 'known' && wing >= wingWorth && plain(new Map()).result.sexing.verdict !== 'yes'
-  const judged = byWing ? judge(pair, mating, true) : plain
   const colourTold = founders.some(({ colourOpen }) => !colourOpen)
+  const plain = judge(pair, mating, wing === 'known', colourTold)
+  const byWing = wing !== 'known' && wing >= wingWorth && plain(new Map()).result.sexing.verdict !== 'yes'
+  const judged = byWing ? judge(pair, mating, true, colourTold) : plain
   const doubts = materialDoubts(
-    all.filter((doubt) => isDecisive(doubt, byWing, colourTold)),
+    all.filter((doubt) => isDecisive(doubt, byWing, colourTold) && mayMatter(pair, doubt, founders)),
     judged,
     mostDoubts(pair),
   )
   const ways = waysToSettle(doubts).map((way) => ({ ...way, ...judged(way.settled) }))
-  return { cases: mergeCases(ways), doubts, founders }
+  return { cases: mergeCases(ways), doubts, founders, told: { wing: byWing || wing === 'known', colour: colourTold } }
 }
 
 /** Loci that set chicks apart: not one and the same pure wild type in all of them. */
@@ -103,26 +112,37 @@ function telling({ M, F }: Outcome): readonly string[] {
   return [...found].filter(([, alleles]) => alleles.size > 1).map(([locus]) => locus)
 }
 
-function toCase(mating: Mating, { cases, doubts, founders }: Played, at: number, pair: Pair, want: Want): Case {
+const blueCopies = ['no', 'one copy', 'two copies'] as const
+
+/** Shares of pullets by their copies of blue egg. */
+function shellsOf({ F }: Outcome): readonly { readonly blue: (typeof blueCopies)[number]; readonly share: number }[] {
+  const values = F.traits.find(({ trait }) => trait === 'shellBlue')?.values ?? []
+  return blueCopies.flatMap((blue) =>
+    values.filter(({ value }) => value === blue).map(({ share }) => ({ blue, share })),
+  )
+}
+
+function toCase(mating: Mating, { cases, doubts, founders, told }: Played, at: number, pair: Pair, want: Want): Case {
   const { weight, ways, result } = cases[at]!
   const { outcome: out, sexing } = result
   const loci = telling(out)
-  const blue = out.F.traits.find(({ trait }) => trait === 'shellBlue')?.values ?? []
-  const shells = blue.map(({ value, share }) => ({ blue: value as 'no' | 'one copy' | 'two copies', share }))
   return {
     weight: weight * pair.weight,
-    given: [pair.as && `bred from ${pair.as}`, givenWords(doubts, founders, ways)].filter(Boolean).join(', and '),
+    given: [pair.as && `bred from ${pair.as}`, givenWords(doubts, founders, ways, parentsIn(pair))]
+      .filter(Boolean)
+      .join(', and '),
     howToTell: cases.length > 1 ? howToTell(doubts, founders) : '',
-    cockerels: lookShares(out.M, loci),
-    pullets: lookShares(out.F, loci),
+    cockerels: lookShares(out.M, loci, told),
+    pullets: lookShares(out.F, loci, told),
     diesInEgg: out.dies,
     traits: [
       ...out.M.traits.map((t) => ({ sex: 'M' as const, ...t })),
       ...out.F.traits.map((t) => ({ sex: 'F' as const, ...t })),
     ].filter(({ values }) => values.length > 1),
     leftOut: out.leftOut,
+    colourKnown: told.colour,
     sexing,
-    hen: want.hen ? expectHen(mating, shells) : null,
+    hen: want.hen ? expectHen(mating, shellsOf(out)) : null,
   }
 }
 
@@ -168,7 +188,9 @@ function gather(mating: Mating, want: Want): readonly Case[] {
   return kept.map(({ rows: [first], weight }) => {
     const { pair, p, at } = first!
     const only = kept.length === 1
-    return { ...toCase(mating, p, at, only ? { ...pair, as: '' } : pair, want), weight: weight / total }
+    const one = toCase(mating, p, at, only ? { ...pair, as: '' } : pair, want)
+    const given = one.given === '' && !only ? 'otherwise' : one.given
+    return { ...one, given: only ? '' : given, weight: weight / total }
   })
 }
 

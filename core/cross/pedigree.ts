@@ -3,7 +3,7 @@ import { breedNamed, lineOf } from '../breeds.ts'
 import type { Parent } from '../engine/mating.ts'
 import type { BirdRef, ToldGenotype } from '../question.ts'
 import type { Genotype, Sex } from '../vocabulary.ts'
-import { founder, impliesBlack, type Choice, type Founder } from './founder.ts'
+import { founder, impliesBlack, joined, type Choice, type Founder } from './founder.ts'
 
 export type Pedigree =
   | { readonly kind: 'founder'; readonly founder: Founder }
@@ -93,5 +93,5 @@ export function settle(pedigree: Pedigree, settled: ReadonlyMap<string, Choice>)
     return Object.keys(pedigree.told).length > 0 ? { cross, genotype: pedigree.told } : { cross }
   }
   const chosen = pedigree.founder.doubts.map(({ id, choices }) => (settled.get(id) ?? choices[0]!).genotype)
-  return { genotype: Object.assign({}, pedigree.founder.known, ...chosen) as Genotype }
+  return { genotype: joined([pedigree.founder.known, ...chosen]) }
 }

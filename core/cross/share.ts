@@ -49,16 +49,20 @@ function varied({ traits, whole }: Brood, trait: string, own: string): string {
 
 const withoutRules = (look: Look): Look => ({ ...look, rules: [...new Set(look.rules)] })
 
-export function lookShares(brood: Brood, loci: readonly string[]): readonly LookShare[] {
+type Told = { readonly wing: boolean; readonly colour: boolean }
+const colourOpen = 'depends on the parents’ colours, which are not told'
+
+/** @param told whether the parents' feathering speed and colours are known: what is not known is not shown */
+export function lookShares(brood: Brood, loci: readonly string[], told: Told): readonly LookShare[] {
   return brood.kinds.map(({ share, look, genotypes }: ChickKind) => ({
     share,
-    down: look.chick.words,
+    down: told.colour ? look.chick.words : colourOpen,
     headSpot:
       look.chick.headSpotClear === 'no' && look.chick.headSpot !== 'none' ? 'hidden' : spotWords[look.chick.headSpot],
-    adult: look.plumage.words,
+    adult: told.colour ? look.plumage.words : colourOpen,
     shank: varied(brood, 'shank', look.shank),
     comb: varied(brood, 'comb', look.form.comb),
-    feathering: look.chick.wing,
+    feathering: told.wing ? look.chick.wing : 'unknown',
     form: formWords(look.form),
     alleles: formatGenotype(common(genotypes, loci)),
     look: withoutRules(look),

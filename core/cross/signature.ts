@@ -1,40 +1,48 @@
 // core/cross/signature.ts: what a keeper would call the same result: families of looks, not their fine shades.
-import type { Look } from '../looks/look.ts'
-import type { Outcome } from './outcome.ts'
 import type { Sexing } from '../answer.ts'
+import type { Look } from '../looks/look.ts'
+import type { Sex } from '../vocabulary.ts'
+import type { Outcome } from './outcome.ts'
 
 const darkDown = ['black', 'dark brown']
-const downFamily = ({ chick }: Look): string =>
-  chick.ground !== 'hidden' && chick.groundClear !== 'no'
-    ? chick.ground
-    : darkDown.includes(chick.colour)
-      ? 'dark'
-      : chick.colour
+const downFamily = ({ chick }: Look): string => {
+  if (chick.ground !== 'hidden' && chick.groundClear !== 'no') return chick.ground
+  return darkDown.includes(chick.colour) ? 'dark' : chick.colour
+}
 
 const blackBased = ['solid', 'solid with leakage', 'birchen', 'mixed', 'spangled', 'autosomal barred']
 const plumageFamily = ({ plumage }: Look): string => {
-  if (plumage.white) return 'white'
   if (!blackBased.includes(plumage.pattern)) return 'patterned'
   return plumage.black + (plumage.barring === 'none' ? '' : ' barred')
 }
 
-const special = ({ form }: Look): string => [form.feather, form.neck, form.legs, form.tufts, form.tail].join(',')
+const special = ({ form, plumage }: Look): string =>
+  [form.feather, form.neck, form.legs, form.tufts, form.tail, plumage.mottled].join(',')
 
-/** Where the sexes are told apart by the down, shades of the grown plumage do not make another result. */
-function family(outcome: Outcome, sex: 'M' | 'F', told: boolean): string {
+/** What of the colour makes another result: less where the sexes are told apart, for then the sign is what matters. */
+function colourOf(look: Look, sign: string | undefined): string {
+  if (sign === undefined) return look.plumage.white ? 'white' : `${downFamily(look)}/${plumageFamily(look)}`
+  return sign === 'down colour' ? downFamily(look) : ''
+}
+
+function family(outcome: Outcome, sex: Sex, sign: string | undefined): string {
   const shares = new Map<string, number>()
   for (const { share, look } of outcome[sex].kinds) {
-    const key = [downFamily(look), told ? '' : plumageFamily(look), look.plumage.mottled, special(look)].join('/')
+    const key = `${colourOf(look, sign)}/${special(look)}`
     shares.set(key, (shares.get(key) ?? 0) + share)
   }
-  return [...shares]
-    .map(([key, share]) => `${key}=${share.toFixed(1)}`)
-    .toSorted()
-    .join(' ')
+  const rounded = [...shares].map(([key, share]) => `${key}=${share.toFixed(1)}`)
+  return rounded.toSorted().join(' ')
 }
+
+const eggs = ({ F }: Outcome): string =>
+  (F.traits.find(({ trait }) => trait === 'shellBlue')?.values ?? [])
+    .map(({ value, share }) => `${value} ${share.toFixed(1)}`)
+    .join()
 
 /** Two outcomes of one signature are one case to a keeper. */
 export function signature(outcome: Outcome, { verdict, signs }: Sexing): string {
-  const told = verdict === 'yes' && signs[0]?.sign === 'down colour'
-  return [verdict, family(outcome, 'M', told), family(outcome, 'F', told), outcome.dies.toFixed(1)].join(' | ')
+  const sign = verdict === 'yes' ? signs[0]?.sign : undefined
+  const parts = [verdict, sign, family(outcome, 'M', sign), family(outcome, 'F', sign), eggs(outcome)]
+  return [...parts, outcome.dies.toFixed(1)].join(' | ')
 }

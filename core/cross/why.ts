@@ -10,7 +10,8 @@ const all = ({ M, F }: Hatch, test: (look: Hatch['M'][number]['look']) => boolea
   [...M, ...F].every(({ look }) => test(look))
 
 /** Reasons in order of weight; the first that holds is given. */
-export function whyNot(sire: Genotype, dam: Genotype, hatch: Hatch): string {
+export function whyNot(sire: Genotype, dam: Genotype, hatch: Hatch, colourTold: boolean): string {
+  if (!colourTold) return 'that hangs on the parents’ colours, which are not told'
   const silverHen = has(dam, 'S', 'S')
   const barredHen = has(dam, 'B', 'B')
   if (all(hatch, ({ plumage }) => plumage.white)) return 'white hides every colour sign'

@@ -11,6 +11,9 @@ function chance({ doubts }: Founder, test: (pair: readonly string[]) => boolean)
 const fast = (pair: readonly string[]): boolean => pair.every((allele) => allele === 'k+')
 const slow = (pair: readonly string[]): boolean => pair.some((allele) => allele !== 'k+')
 
+/** Belief from which a breed is taken as fast. */
+const nearlySure = 0.8
+
 /**
  * 'known' where nobody's K is in doubt; else, under a cock of a fast breed, the belief that the hens are slow; 0 for all others,
  * since two guesses make no sign.
@@ -20,6 +23,7 @@ export function wingChance(sire: Pedigree, dam: Pedigree): 'known' | number {
   if (!doubtful) return 'known'
   if (sire.kind !== 'founder' || dam.kind !== 'founder') return 0
   const cock = sire.founder
-  const certain = chance(cock, fast) === undefined && fast(cock.known['K'] ?? ['k+'])
-  return certain ? (chance(dam.founder, slow) ?? 0) : 0
+  const cockFast = chance(cock, fast) ?? (fast(cock.known['K'] ?? ['k+']) ? 1 : 0)
+  const hensSlow = chance(dam.founder, slow) ?? (slow(dam.founder.known['K'] ?? ['k+']) ? 1 : 0)
+  return cockFast >= nearlySure ? cockFast * hensSlow : 0
 }

@@ -44,11 +44,11 @@ function headSpot({ chick }: Look, all: readonly Look[]): Noted {
   if (chick.headSpotClear === 'no' || chick.headSpot === 'hidden') return { none: 1 }
   const { clear, faint, size } = signs['head spot'].misread
   const missed = chick.headSpotClear === 'clear' ? clear.rate : faint.rate
-  const spots = new Set(all.map((l) => l.chick.headSpot))
-  const sized = (chick.headSpot === 'large' && spots.has('small')) || (chick.headSpot === 'small' && spots.has('large'))
+  const spots = new Set(all.map((l) => (l.chick.headSpot === 'blurred' ? 'large' : l.chick.headSpot)))
+  const shown = chick.headSpot === 'blurred' ? 'large' : chick.headSpot
+  const sized = (shown === 'large' && spots.has('small')) || (shown === 'small' && spots.has('large'))
   if (chick.headSpot === 'none')
     return spots.size > 1 ? { none: 1 - missed, [spots.has('small') ? 'small' : 'large']: missed } : { none: 1 }
-  const shown = chick.headSpot === 'blurred' ? 'large' : chick.headSpot
   const noted: Record<string, number> = { [shown]: 1 }
   const move = (to: string, p: number): void => {
     noted[shown] = (noted[shown] ?? 0) - p
