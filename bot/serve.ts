@@ -6,7 +6,7 @@ import type { Answer } from '../core/answer.ts'
 import type { Incoming, MessageId, Picture, Place, Reply, RoomId, Transport } from './transport.ts'
 
 export type Service = {
-  readonly transport: Transport
+  readonly transport: Omit<Transport, 'listen'>
   readonly desk: Desk
   readonly settingsOf: (room: RoomId) => RoomSettings
   /** A picture of an answer; undefined where none is wanted or the answer has none. */
