@@ -11,13 +11,14 @@ const tempers = [
 ] as const
 
 /** Temper of the daughters, e.g. 'calm; some sharp cocks in the sire’s line'. */
-export function temperWords(bird: Crossbred, sharpShare = sharp(bird)): string {
+export function temperWords(bird: Crossbred): string {
   const flight = lineMean(bird, (stock) => stock.calm)
   const words = tempers.find((t) => flight < t.below)!.words
-  return sharpShare >= 0.5 ? `${words}, some assertive` : words
+  return sharpness(bird) >= 0.5 ? `${words}, some assertive` : words
 }
 
-const sharp = (bird: Crossbred): number => lineMean(bird, (stock) => (stock.sharp ? 1 : 0))
+/** Share of its genes from lines that are called assertive. */
+export const sharpness = (bird: Crossbred): number => lineMean(bird, (stock) => (stock.sharp ? 1 : 0))
 
 /** 0 very calm to 4 wild, by share of lines. */
 export const flightiness = (bird: Crossbred): number => lineMean(bird, (stock) => stock.calm)

@@ -8,6 +8,7 @@ import { hardinessOf, temperWords } from './character.ts'
 import type { Crossbred } from './crossbred.ts'
 import { feedOf } from './feed.ts'
 import { birdAsBred, youngOf, type Mating } from './lineage.ts'
+import { weightAt } from './growth.ts'
 import { lineWords } from './lineWords.ts'
 import { livingOf } from './living.ts'
 import { shellOf, type BlueShare } from './shell.ts'
@@ -48,8 +49,8 @@ export function henFigures(daughter: Crossbred, son: Crossbred): HenFigures {
 /** Dressed weight of a cockerel at sixteen weeks, kg, from what he would weigh grown. */
 export const carcassKg = (cockKg: Span): Span =>
   spanThrough(
-    [cockKg, carcass.shareOfGrownWeight, carcass.dressedShare],
-    ([kg, grown, dressed]) => kg! * grown! * dressed!,
+    [cockKg, carcass.forward, carcass.dressedShare],
+    ([kg, forward, dressed]) => weightAt(carcass.weeks, kg!) * forward! * dressed!,
   )
 
 const worst = (statuses: readonly Status[]): Status =>

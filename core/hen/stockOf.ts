@@ -22,8 +22,10 @@ const purposes: Readonly<Record<string, Purpose>> = {
   heritage: 'kept for use',
   exhibition: 'exhibition',
 }
-const purposeOf = (breed: Breed, line: Line | undefined): Purpose =>
-  breed.type === 'landrace' ? 'landrace' : (purposes[line?.id ?? ''] ?? 'hatchery')
+function purposeOf(breed: Breed, line: Line | undefined): Purpose {
+  if (breed.type === 'landrace') return 'landrace'
+  return purposes[line?.id ?? ''] ?? (breed.type === 'hybrid' ? 'production' : 'hatchery')
+}
 
 const about = (x: number, share: number): Span => ({ low: x * (1 - share), likely: x, high: x * (1 + share) })
 const level = { low: 0, medium: 1, high: 2 } as const

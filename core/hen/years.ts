@@ -3,12 +3,20 @@ import type { Span } from '../vocabulary.ts'
 import { persistency, worthKeeping } from '../data/hen/laying.ts'
 import { lineMean, type Crossbred } from './crossbred.ts'
 import { spanOf } from './span.ts'
+import type { Purpose } from './stock.ts'
 
 export const yearsShown = 5
 
+/** A line's own share in year n; beyond the table each year falls as the last one did. */
+function lineKeeps(purpose: Purpose, year: number): number {
+  const table: readonly number[] = persistency.byPurpose[purpose]
+  const last = table.at(-1) ?? 0
+  return table[year - 1] ?? last * (last / (table.at(-2) ?? 1)) ** (year - table.length)
+}
+
 /** Lay of year n (1 is the first) as a share of the first, with its own doubt; crosses hold out a little better. */
 export function persistencyOf(bird: Crossbred, year: number): Span {
-  const line = lineMean(bird, (stock) => persistency.byPurpose[stock.purpose][year - 1] ?? 0)
+  const line = lineMean(bird, (stock) => lineKeeps(stock.purpose, year))
   const crossed = bird.meetings.reduce((sum, pair) => sum + pair.crossed * pair.distance, 0)
   const more = (h: number): number => line * h * crossed * (year - 1)
   const { low, likely, high } = persistency.heterosisPerYear

@@ -59,7 +59,7 @@ export function eggsToSet(question: HatchQuestion, given: Given, certainty: numb
     cockerelsExpected: set * cockerelOfEgg(given),
     chance: chanceOfAtLeast(wanted, set, p),
     distribution: ladder(wanted, p),
-    summary: `Set about ${eggs(set)} for ${pullets(wanted)} in lay.`,
+    summary: `Set about ${eggs(set)} to have ${pullets(wanted)} in lay, ${percent(certainty)} sure.`,
     says: [
       ...ifPosted(question, wanted, certainty, given.sexingAccuracy),
       ...overHatches(question, wanted, certainty, given),

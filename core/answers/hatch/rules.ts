@@ -17,6 +17,9 @@ export function firstEggDays(mating: Mating | undefined): Span {
   return { low: low - hatchDays.hatch, likely: likely - hatchDays.hatch, high: high - hatchDays.hatch }
 }
 
+const inWords = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', timeZone: 'UTC' })
+const dayAndMonth = (iso: string): string => inWords.format(new Date(`${iso}T00:00:00Z`))
+
 export function dates(question: HatchQuestion): Found {
   const lay = firstEggDays(question.mating)
   const found = question.setOn === undefined ? null : hatchDates(question.setOn, lay.likely)
@@ -24,7 +27,7 @@ export function dates(question: HatchQuestion): Found {
   return {
     dates: found,
     summary: found
-      ? `Set ${found.set}: hatch on ${found.hatch}, first eggs at ${span}.`
+      ? `Hatch day is ${dayAndMonth(found.hatch)}; first eggs at ${span}.`
       : `Hens’ eggs hatch on day ${hatchDays.hatch}; first eggs at ${span}.`,
     says: found
       ? []

@@ -90,7 +90,7 @@ export const liveability = {
 /** What is left for the pot: a brother of the hens at sixteen weeks, dressed. */
 export const carcass = {
   weeks: 16,
-  shareOfGrownWeight: { low: 0.55, likely: 0.63, high: 0.7 },
+  forward: { low: 0.87, likely: 1, high: 1.12 }, // how far along for his age, against the table of growing birds
   dressedShare: { low: 0.62, likely: 0.66, high: 0.7 },
   sources: [{ ref: 'judgement of the project: dual-purpose cockerels dress 1.4 to 1.8 kg at sixteen weeks', status: 'from memory' }],
 } as const satisfies Record<string, Span | number | readonly Citation[]>

@@ -1,0 +1,112 @@
+// core/answers/lines.ts: the lines answer: lines and crosses side by side for a goal, and the arithmetic of keeping them.
+import type { LinesAnswer } from '../answer.ts'
+import { breedNamed } from '../breeds.ts'
+import { cautionFor, cautionSources, type CautionId } from '../data/cautions.ts'
+import { crossing } from '../data/hen/crossing.ts'
+import { distanceSources } from '../data/hen/distance.ts'
+import { energyNeed, yard } from '../data/hen/feed.ts'
+import { growing } from '../data/hen/growing.ts'
+import { persistency } from '../data/hen/laying.ts'
+import { disagreements } from '../data/hen/practice.ts'
+import type { BirdRef, Goal, LinesQuestion } from '../question.ts'
+import type { Citation } from '../vocabulary.ts'
+import { candidate, optionOf, type Candidate } from './lines/candidate.ts'
+import { poolFor } from './lines/pool.ts'
+import { bestFew, ranked, strengths } from './lines/rank.ts'
+import { buyOrHatch, cockerelCost, disagree, feedCost, keepUntil, wholeLife } from './lines/says.ts'
+import { summaryOf } from './lines/summary.ts'
+import { tradeOff } from './lines/tradeOff.ts'
+import { assumptionWords, birdsOf, fitting, uniqueSources } from './parts.ts'
+
+type Topic = LinesQuestion['topic']
+
+const mostFromCatalogue = 4
+
+/** What is meant by a hen where a keeper asks of costs and names none: a hybrid, and an old line kept for use. */
+const usualHens: readonly BirdRef[] = [
+  { breed: 'Red sex-link', line: 'production' },
+  { breed: 'Rhode Island Red', line: 'heritage' },
+]
+
+/** One breed named alone, no line told, is a question about its lines. */
+function linesOf(compare: readonly BirdRef[]): readonly BirdRef[] {
+  const [only] = compare
+  if (compare.length !== 1 || only?.breed === undefined || only.line !== undefined || only.cross) return compare
+  const lines = breedNamed(only.breed)?.lines.filter((line) => line.eggsFirstYear) ?? []
+  return lines.length > 1 ? lines.map((line) => ({ ...only, line: line.id })) : compare
+}
+
+function birdsShown({ compare, goals, topic }: LinesQuestion): readonly Candidate[] {
+  if (compare.length > 0) {
+    const birds = topic === 'compare' ? linesOf(compare) : compare
+    return ranked(birds.map(candidate), goals)
+  }
+  if (topic === 'compare') return bestFew(ranked(poolFor(goals), goals), mostFromCatalogue)
+  return topic === 'cockerel-cost' ? [] : usualHens.map(candidate)
+}
+
+/** Costs of cockerels and of buying are told in sentences; hens stand beside them only where the keeper named some. */
+const isShown = ({ topic, compare }: LinesQuestion): boolean =>
+  compare.length > 0 || (topic !== 'cockerel-cost' && topic !== 'buy-or-hatch')
+
+function saysFor(question: LinesQuestion, shown: readonly Candidate[]): readonly string[] {
+  switch (question.topic) {
+    case 'compare':
+      return [...wholeLife(question, shown), ...disagree(question, shown)]
+    case 'feed-cost':
+      return feedCost(question, shown)
+    case 'keep-until':
+      return keepUntil(question, shown)
+    case 'cockerel-cost':
+      return cockerelCost(question, shown)
+    case 'buy-or-hatch':
+      return buyOrHatch(question, shown)
+  }
+}
+
+const model: readonly Citation[] = [...crossing.eggsFirstYear.sources, ...distanceSources]
+const feed: readonly Citation[] = [...energyNeed.sources, ...yard.sources]
+
+const sources: Readonly<Record<Topic, readonly Citation[]>> = {
+  compare: [...model, ...persistency.sources, ...disagreements.flatMap((d) => d.sources)],
+  'feed-cost': feed,
+  'keep-until': [...persistency.sources, ...feed],
+  'cockerel-cost': growing.sources,
+  'buy-or-hatch': [...growing.sources, ...feed],
+}
+
+const due: Readonly<Record<Topic, readonly CautionId[]>> = {
+  compare: [],
+  'feed-cost': [],
+  'keep-until': [],
+  'cockerel-cost': ['surplusMales'],
+  'buy-or-hatch': ['newStock', 'surplusMales'],
+}
+
+const goalWords = (goals: readonly Goal[]): readonly string[] => goals.map((goal) => goal.replace('-', ' '))
+
+/** A line that was not told is the breed’s usual one: said once for each bird that was named. */
+function usualLines(compare: readonly BirdRef[], shown: readonly Candidate[]): readonly string[] {
+  return shown.flatMap(({ bird }) => {
+    const usual = bird.line === undefined && bird.breed !== undefined ? breedNamed(bird.breed)?.usualLine : undefined
+    return usual !== undefined && compare.length > 0 ? [`${bird.breed} means its ${usual} line`] : []
+  })
+}
+
+export function answerLines(question: LinesQuestion): LinesAnswer {
+  const shown = birdsShown(question)
+  return {
+    kind: 'lines',
+    summary: fitting(...summaryOf(question, shown)),
+    assumptions: [...assumptionWords(question.assumed), ...usualLines(question.compare, shown)],
+    assumed: question.assumed,
+    cautions: cautionFor(due[question.topic]),
+    sources: uniqueSources([...sources[question.topic], ...cautionSources(due[question.topic])]),
+    ...birdsOf({ birds: question.compare }),
+    topic: question.topic,
+    goal: goalWords(question.goals),
+    options: isShown(question) ? shown.map((one) => optionOf(one, question.prices, strengths(one, shown))) : [],
+    tradeOff: question.topic === 'compare' ? tradeOff(shown, question.manner.units) : '',
+    says: saysFor(question, shown),
+  }
+}

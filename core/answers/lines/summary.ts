@@ -1,0 +1,97 @@
+// core/answers/lines/summary.ts: the first line of the lines answer.
+import { cockerelWeeks } from '../../data/hen/growing.ts'
+import { feedToAge } from '../../hen/growth.ts'
+import { keepUntilYear, rearingFeedKg, straightRunFeedKg } from '../../hen/money.ts'
+import type { LinesQuestion } from '../../question.ts'
+import type { Candidate } from './candidate.ts'
+import { about, capital, kilos, money } from './words.ts'
+
+const goalPhrases: Readonly<Record<LinesQuestion['goals'][number], string>> = {
+  sexable: 'chicks sexed at hatch',
+  eggs: 'eggs',
+  'blue-eggs': 'blue eggs',
+  'green-eggs': 'green eggs',
+  'olive-eggs': 'olive eggs',
+  'brown-eggs': 'brown eggs',
+  'dark-eggs': 'dark eggs',
+  'white-eggs': 'white eggs',
+  size: 'size',
+  meat: 'meat',
+  calm: 'a calm flock',
+  barred: 'barred hens',
+  laced: 'laced hens',
+  show: 'the show pen',
+  cold: 'a cold yard',
+  heat: 'a hot yard',
+  broody: 'broody hens',
+  family: 'a family flock',
+}
+
+function compared({ goals }: LinesQuestion, shown: readonly Candidate[]): readonly string[] {
+  const [best, next] = shown
+  if (!best) return ['No line of the catalogue meets all of that at once; leave one wish out.']
+  const wish = goals.length > 0 ? goals.map((goal) => goalPhrases[goal]).join(' and ') : 'eggs'
+  const eggs = `${about(best.eggsThreeYears.likely, 10)} eggs in three years`
+  const short = `For ${wish}: ${best.name}, ${eggs}.`
+  return next
+    ? [`For ${wish}: ${best.name}, ${eggs}; next ${next.name}.`, short, `${capital(best.name)}, ${eggs}.`]
+    : [short]
+}
+
+function feed({ manner, prices }: LinesQuestion, shown: readonly Candidate[]): readonly string[] {
+  const dozens = shown.slice(0, 2).map((one) => {
+    const kg = one.feedKgPerDozen.likely
+    const cost = prices.feedPerKg === undefined ? '' : ` (${money(kg * prices.feedPerKg, manner)})`
+    return `${one.name} ${kilos(kg, manner.units)}${cost}`
+  })
+  return [`Feed for a dozen eggs: ${dozens.join(', ')}.`, `Feed for a dozen eggs: ${dozens[0]}.`]
+}
+
+function keep({ prices }: LinesQuestion, shown: readonly Candidate[]): readonly string[] {
+  const { feedPerKg, eggsPerDozen } = prices
+  const until = shown.slice(0, 2).map((one) => {
+    if (feedPerKg === undefined || eggsPerDozen === undefined) return `${one.name} about ${one.keeps.likely} years`
+    const year = keepUntilYear(one.figures, feedPerKg, eggsPerDozen)
+    return year === 0 ? `${one.name} never` : `${one.name} to year ${year}`
+  })
+  return prices.feedPerKg !== undefined && prices.eggsPerDozen !== undefined
+    ? [`Eggs pay for the feed: ${until.join(', ')}.`, `Eggs pay for the feed: ${until[0]}.`]
+    : [`Worth keeping for eggs: ${until.join(', ')}.`, `Worth keeping for eggs: ${until[0]}.`]
+}
+
+function cockerel(
+  { weeks = cockerelWeeks.toldApart, manner, prices }: LinesQuestion,
+  shown: readonly Candidate[],
+): readonly string[] {
+  const kg = feedToAge(weeks, shown[0]?.figures.cockKg.likely ?? 3.8).likely
+  const cost = prices.feedPerKg === undefined ? '' : `, ${money(kg * prices.feedPerKg, manner)}`
+  return [`A cockerel to ${weeks} weeks: about ${kilos(kg, manner.units)} of feed${cost}.`]
+}
+
+function bought({ prices, manner }: LinesQuestion, shown: readonly Candidate[]): readonly string[] {
+  const { feedPerKg, chick } = prices
+  const hen = shown[0]?.figures
+  if (!hen || feedPerKg === undefined || chick === undefined)
+    return ['Hatching is cheaper where you sex at hatch or eat the cockerels; buying sexed pullets spares you them.']
+  const buy = chick + rearingFeedKg(hen) * feedPerKg
+  const hatch = straightRunFeedKg(hen, cockerelWeeks.toldApart) * feedPerKg
+  return [
+    `A pullet in lay: ${money(buy, manner)} from a bought sexed chick, ${money(hatch, manner)} hatched at home with her brother’s feed.`,
+  ]
+}
+
+/** From the fullest to the shortest; the first that fits is taken. */
+export function summaryOf(question: LinesQuestion, shown: readonly Candidate[]): readonly string[] {
+  switch (question.topic) {
+    case 'compare':
+      return compared(question, shown)
+    case 'feed-cost':
+      return feed(question, shown)
+    case 'keep-until':
+      return keep(question, shown)
+    case 'cockerel-cost':
+      return cockerel(question, shown)
+    case 'buy-or-hatch':
+      return bought(question, shown)
+  }
+}
