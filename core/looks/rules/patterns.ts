@@ -15,7 +15,14 @@ const onHens =
   (bird: Bird): Patch => ({ pattern: bird.sex === 'F' || has(bird, 'Hf') ? pattern : 'black-breasted' })
 
 const darkLacedDown: Patch = { down: 'brown', downPattern: 'smudged', toneClear: 'fair' }
-const marbled: Patch = { down: 'golden brown', downPattern: 'marbled', toneClear: 'fair', tone: 'gold', red: 'gold' }
+const marbled: Patch = {
+  down: 'golden brown',
+  downPattern: 'marbled',
+  headSpotClear: 'faint',
+  toneClear: 'fair',
+  tone: 'gold',
+  red: 'gold',
+}
 
 export const patterning: readonly Rule[] = [
   {
@@ -49,9 +56,8 @@ export const patterning: readonly Rule[] = [
   {
     id: 'single laced',
     loci: ['E', 'Pg', 'Ml', 'Co', 'Db'],
-    says: 'Pattern gene, melanotic and columbian together, two copies of each, edge every feather with black.',
-    when: (bird, draft) =>
-      (brownish(draft) || draft.base.startsWith('E^R')) && both(bird) && pure(bird, 'Co') && !pure(bird, 'Db'),
+    says: 'Pattern gene, melanotic and columbian together, two copies of each, edge every feather with black, on brown as in the Wyandotte and on birchen as in the Sebright.',
+    when: (bird, draft) => (brownish(draft) || draft.base.startsWith('E^R')) && both(bird) && pure(bird, 'Co'),
     look: (_bird, draft) => ({
       pattern: 'single laced',
       leak: 'none',
@@ -115,9 +121,9 @@ export const patterning: readonly Rule[] = [
   },
   {
     id: 'spangled',
-    loci: ['E', 'Pg', 'Db', 'Ml'],
+    loci: ['E', 'Pg', 'Db', 'Ml', 'Co'],
     says: 'Pattern gene, dark brown and melanotic on birchen set a black spangle on the tip of each feather; the chicks are marbled.',
-    when: (bird, draft) => birchen(draft) && both(bird) && pure(bird, 'Db'),
+    when: (bird, draft) => birchen(draft) && both(bird) && pure(bird, 'Db') && !pure(bird, 'Co'),
     look: { pattern: 'spangled', leak: 'none', ...marbled },
     certainty: 'sure',
     source: by.carefoot1988,

@@ -30,7 +30,7 @@ const blacks: Words<Draft['black']> = {
   none: 'black',
   black: 'black',
   blue: 'blue',
-  splash: 'splashed blue-white',
+  splash: 'pale blue splash',
   lavender: 'lavender',
   'pale lavender': 'pale lavender',
   chocolate: 'chocolate',
@@ -98,6 +98,7 @@ function blackBreasted(d: Draft): string {
 }
 
 function stippledHen(d: Draft): string {
+  if (d.base === 'spotted') return `${red(d)}, spotted with ${black(d)} in rows`
   const back = whiteTurned(d) ? 'creamy white back' : `finely stippled ${stippled(d)}`
   return listed(`${back} with salmon breast and ${red(d)} hackle${whiteTurned(d) ? ' (pyle)' : ''}`, darker(d))
 }
@@ -155,9 +156,18 @@ function white(d: Draft): string {
     : `white${flecked}`
 }
 
-/** What is said of the whole bird after its pattern; pale bodies show bars on their dark parts alone. */
-const after = (d: Draft): string =>
-  listed(palePlumage(d) && d.pattern !== 'stippled' ? '' : bars(d), d.mottled ? 'white-tipped (speckled)' : '')
+/** What keepers call white tips on a red bird. */
+function tipped(d: Draft): string {
+  if (!d.mottled) return ''
+  if (d.black.endsWith('lavender')) return 'white-tipped (porcelain)'
+  return d.restrained === 'fully' && d.red === 'gold' ? 'white-tipped (mille fleur)' : 'white-tipped (speckled)'
+}
+
+/** A white body shows bars on its dark parts alone, which `dark` has told. */
+const clearWhite = (d: Draft): boolean => d.restrained !== 'no' && palePlumage(d) && !d.pattern.includes('laced')
+
+/** What is said of the whole bird after its pattern. */
+const after = (d: Draft): string => listed(clearWhite(d) ? '' : bars(d), tipped(d))
 
 /** 'black with gold in the hackle'; 'white with black in hackle and tail'; 'red, each feather laced with blue'. */
 export function grownWords(sex: Sex, d: Draft): string {
