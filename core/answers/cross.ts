@@ -1,13 +1,17 @@
 // core/answers/cross.ts: the `cross` answer: each mating played through, its verdict in one line, what was assumed, what to beware of.
 import type { Caution, CrossAnswer, Crossed, Source } from '../answer.ts'
+import { breedNamed } from '../breeds.ts'
 import { mate } from '../cross/mate.ts'
 import { nameOfBird } from '../cross/seen.ts'
 import { crossCautions } from '../cross/cautions.ts'
 import { loci } from '../data/loci.ts'
 import type { Locus } from '../vocabulary.ts'
 import type { BirdRef, CrossQuestion } from '../question.ts'
-import { assumptionWords, birdsOf, fitting, uniqueSources } from './parts.ts'
+import { assumptionWords, birdsOf, uniqueSources } from './parts.ts'
+import { severalSummary } from './crossSeveral.ts'
 import { summaryOf } from './crossSummary.ts'
+
+type Mating = { readonly sire: BirdRef; readonly dam: BirdRef }
 
 /** More matings than these in one message are answered for the first ones only. */
 const mostMatings = 12
@@ -40,12 +44,24 @@ function takenForGranted(
   )
   const leftOut = Math.max(...crossed.flatMap(({ cases }) => cases.map((one) => one.leftOut ?? 0)))
   return [
+    ...linesTaken(matings.flatMap(({ sire, dam }) => [sire, dam])),
     ...(bare ? ['genes that are not told are wild type, on a black ground where the told ones act on black'] : []),
     ...(bredOn ? ['shares are over many such parents; a single bird gives some of these kinds only'] : []),
     ...(leftOut > 0.005
       ? [`kinds that are each very rare are left out, ${Math.ceil(leftOut * 100)} in 100 chicks together`]
       : []),
   ]
+}
+
+/** Breeds whose line nobody told, though it decides the eggs. */
+function linesTaken(birds: readonly BirdRef[]): readonly string[] {
+  const open = birds.filter(({ breed, line }) => breed !== undefined && line === undefined)
+  const usual = open.flatMap(({ breed }) => {
+    const own = breedNamed(breed!)?.usualLine
+    return own === undefined ? [] : [`${breed} (${own})`]
+  })
+  const named = [...new Set(usual)]
+  return named.length === 0 ? [] : [`lines not told: eggs and size as of the usual line, ${named.join(', ')}`]
 }
 
 const onceEach = (cautions: readonly Caution[]): readonly Caution[] => [
@@ -60,7 +76,7 @@ export function answerCross(question: CrossQuestion): CrossAnswer {
   const dropped = question.matings.length - matings.length
   return {
     kind: 'cross',
-    summary: crossed.length === 1 ? summaries[0]! : severalSummary(crossed, named),
+    summary: crossed.length === 1 ? summaries[0]! : severalSummary(matings, crossed, named),
     assumptions: [
       ...assumptionWords(question.assumed),
       ...takenForGranted(matings, crossed),
@@ -73,16 +89,3 @@ export function answerCross(question: CrossQuestion): CrossAnswer {
     crosses: crossed,
   }
 }
-
-const verdicts = { yes: 'sexable', partly: 'partly sexable', no: 'not sexable' } as const
-const verdictOf = ({ cases }: Crossed): string => {
-  const all = [...new Set(cases.map(({ sexing }) => verdicts[sexing.verdict]))]
-  return all.length === 1 ? all[0]! : 'depends'
-}
-
-/** 'Rhode Island Red on Light Sussex: sexable. …', shorter where it must be. */
-const severalSummary = (crossed: readonly Crossed[], named: readonly string[]): string =>
-  fitting(
-    `${crossed.map((one, i) => `${named[i]}: ${verdictOf(one)}`).join('. ')}.`,
-    `${crossed.length} matings: ${crossed.map((one, i) => `${i + 1} ${verdictOf(one)}`).join(', ')}.`,
-  )

@@ -1,0 +1,48 @@
+// core/answers/crossSeveral.ts: several matings in one line: their verdicts, or where two lines of a breed differ and where not.
+import type { Crossed } from '../answer.ts'
+import type { BirdRef } from '../question.ts'
+import { fitting } from './parts.ts'
+
+type Mating = { readonly sire: BirdRef; readonly dam: BirdRef }
+
+const verdicts = { yes: 'sexable', partly: 'partly sexable', no: 'not sexable' } as const
+const verdictOf = ({ cases }: Crossed): string => {
+  const all = [...new Set(cases.map(({ sexing }) => verdicts[sexing.verdict]))]
+  return all.length === 1 ? all[0]! : 'depends'
+}
+
+const sameChicks = (crossed: readonly Crossed[]): boolean =>
+  new Set(
+    crossed.map(({ cases }) =>
+      JSON.stringify(
+        cases.map(({ cockerels, pullets }) =>
+          [cockerels, pullets].map((kinds) => kinds.map(({ down, adult }) => down + adult)),
+        ),
+      ),
+    ),
+  ).size === 1
+
+const eggsOf = ({ cases }: Crossed): string => String(cases[0]!.hen?.eggsFirstYear.likely ?? 'not known')
+
+/** Two lines of one breed: the chicks are one and the same, and only the hens differ. */
+const linesDiffer = (matings: readonly Mating[], crossed: readonly Crossed[]): boolean =>
+  new Set(matings.map(({ sire, dam }) => `${sire.breed} ${dam.breed}`)).size === 1 && sameChicks(crossed)
+
+/** 'Rhode Island Red on Light Sussex: sexable. …', shorter where it must be. */
+export function severalSummary(
+  matings: readonly Mating[],
+  crossed: readonly Crossed[],
+  named: readonly string[],
+): string {
+  if (linesDiffer(matings, crossed)) {
+    const hens = `the hens differ: perhaps ${crossed.map(eggsOf).join(' against ')} eggs in the first year`
+    return fitting(
+      `Same chicks, ${verdictOf(crossed[0]!)}, whichever line; ${hens}.`,
+      `Same chicks whichever line; ${hens}.`,
+    )
+  }
+  return fitting(
+    `${crossed.map((one, i) => `${named[i]}: ${verdictOf(one)}`).join('. ')}.`,
+    `${crossed.length} matings: ${crossed.map((one, i) => `${i + 1} ${verdictOf(one)}`).join(', ')}.`,
+  )
+}
