@@ -13,7 +13,7 @@ function moneyWords(option: Option, currency: string | undefined): string {
   if (!option.money) return ''
   const { costPerDozen, keepUntilYear } = option.money
   const until = keepUntilYear === null ? '' : `, pays her way to year ${count(keepUntilYear)}`
-  return `; feed ${money(costPerDozen, currency)} a dozen${until}`
+  return `; ${money(costPerDozen, currency)} a dozen, rearing and three years counted${until}`
 }
 
 function option(one: Option, asked: Asked): Line {
