@@ -1,5 +1,5 @@
 // bot/render/picture/palette.ts: every colour of the pictures, by the plain words of the looks. Light and dark rooms differ only in what surrounds the birds.
-import type { Chick, Plumage } from '../../../core/looks/look.ts'
+import type { Chick, Look, Plumage } from '../../../core/looks/look.ts'
 
 export type Room = 'light' | 'dark'
 
@@ -166,3 +166,18 @@ export const shells: Readonly<Record<string, string>> = {
   green: '#9fb38b',
   olive: '#83835a',
 }
+
+/** The core's word for a shell, e.g. 'light brown' or 'pale blue-green'; brown where it is none of these. */
+export const shellTone = (word: string): string =>
+  shells[word] ?? Object.entries(shells).find(([known]) => word.includes(known))?.[1] ?? shells['brown']!
+
+/** Legs of a day-old chick: pigment of the shank comes later, so only pale, yellow or dark skin shows. */
+export const hatchLegs = ({ chick, skin }: Look): string =>
+  chick.skin === 'dark' ? '#57504f' : skin === 'yellow' ? '#e8b94a' : '#ecc3a6'
+
+/** The band of each verdict and the text on it; the same in light and dark rooms. */
+export const verdictTones = {
+  yes: { band: '#28604a', ink: '#ffffff' },
+  partly: { band: '#7d5a10', ink: '#ffffff' },
+  no: { band: '#83403a', ink: '#ffffff' },
+} as const

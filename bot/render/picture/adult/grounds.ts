@@ -11,7 +11,8 @@ export type Pattern = (tones: Tones, sex: Sex) => { readonly rest: Paint; readon
 
 /** The cock of every black-breasted ground: they cannot be told apart. */
 export const blackBreasted: Pattern = ({ black, red, silver }) => {
-  const deep = silver ? red : { web: red.line, line: red.edge, edge: red.edge }
+  const deep =
+    red === reds['brassy silver'] ? reds.red : silver ? red : { web: red.line, line: red.edge, edge: red.edge }
   return {
     rest: of(black),
     parts: { hackle: of(red), saddle: of(red), head: of(red), back: of(deep), shoulder: of(deep), bay: of(red) },

@@ -9,9 +9,9 @@ export const patterns: Readonly<Record<Plumage['pattern'], Pattern>> = {
   'solid with leakage': ({ black, red }, sex) => ({
     rest: of(black),
     parts: {
-      hackle: only(black, { texture: 'edged', colour: red.web }),
+      hackle: only(black, { texture: 'leaking', colour: red.web }),
       ...(sex === 'M' && {
-        saddle: only(black, { texture: 'edged', colour: red.web }),
+        saddle: only(black, { texture: 'leaking', colour: red.web }),
         shoulder: only(black, { texture: 'flecked', colour: red.web }),
       }),
     },

@@ -16,6 +16,7 @@ export const textures = [
   'stippled',
   'striped',
   'edged',
+  'leaking',
   'tipped',
   'flecked',
   'ticked',
@@ -61,7 +62,7 @@ const dot = (at: Place, { wide }: Lie, along: number, across: number, half: numb
   `M${at(along - half, across * wide)}L${at(along + half, across * wide)}`
 
 const wears: Readonly<Record<Texture, Wear>> = {
-  plain: { path: (at, lie) => rim(at, lie), stroke: 0.8 },
+  plain: { of: ({ chance }) => chance < 0.55, path: (at, lie) => rim(at, lie), stroke: 0.9 },
   laced: { path: (at, lie) => rim(at, lie), stroke: 2.3 },
   'double laced': { path: (at, lie) => rim(at, lie) + rim(at, lie, 0.45), stroke: 1.5 },
   'partly laced': { of: ({ chance }) => chance < 0.5, path: (at, lie) => rim(at, lie), stroke: 2.1 },
@@ -80,6 +81,7 @@ const wears: Readonly<Record<Texture, Wear>> = {
   },
   striped: { path: (at, lie) => drop(at, lie, -0.6, 0.5, 0.36), stroke: 0 },
   edged: { path: (at, lie) => rim(at, lie), stroke: 1.3 },
+  leaking: { of: ({ chance }) => chance < 0.6, path: (at, lie) => rim(at, lie, 0.9), stroke: 1.4 },
   tipped: { of: ({ chance }) => chance < 0.36, path: (at, lie) => drop(at, lie, 0.05, 0.75, 0.4), stroke: 0 },
   flecked: { of: ({ chance }) => chance > 0.72, path: (at, lie) => drop(at, lie, -0.3, 0.4, 0.42), stroke: 0 },
   ticked: { of: ({ chance }) => chance > 0.9, path: (at, lie) => drop(at, lie, -0.1, 0.4, 0.3), stroke: 0 },

@@ -56,3 +56,14 @@ export const wing: Outline = [
   [27, 90, 47, 95, 61, 89],
   [70, 85, 74, 79, 71, 72],
 ]
+
+/** Where each sign is looked for, with the reach of a ring about it; a sign without a place is the whole chick. */
+export const signPlace: Readonly<
+  Record<string, { readonly x: number; readonly y: number; readonly reach: number } | undefined>
+> = {
+  'head spot': { x: 68, y: 22, reach: 15 },
+  'wing feathers': { x: 46, y: 79, reach: 21 },
+  'skin colour': { x: 91, y: 37, reach: 15 },
+  stripes: { x: 40, y: 58, reach: 21 },
+  marks: { x: 66, y: 26, reach: 19 },
+}

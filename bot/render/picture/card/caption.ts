@@ -1,0 +1,63 @@
+// bot/render/picture/card/caption.ts: all that the picture of a cross says, in words, for those who cannot see it.
+import type { Card, CrossShown, Half, Row, Shown } from './card.ts'
+import { eggWords, shellWords } from './eggs.ts'
+
+export const captionOf = (card: Card): string =>
+  [...card.crosses.flatMap((cross) => crossLines(cross, card.crosses.length > 1)), sentence(card.moreCrosses)]
+    .filter(Boolean)
+    .join('\n')
+
+function crossLines(cross: CrossShown, oneOfSeveral: boolean): readonly string[] {
+  const small = oneOfSeveral || cross.rows.length > 1
+  return [
+    `Drawing. Cock: ${cross.sire}. Hen: ${cross.dam}.`,
+    ...cross.rows.flatMap((row) => [
+      ...verdictLines(row),
+      ...(small ? pairLines(row) : largeLines(row)),
+      ...remarks(row),
+    ]),
+    sentence(cross.moreCases),
+    cross.hen ? `${eggWords(cross.hen)}; ${shellWords(cross.hen)}.` : '',
+  ]
+}
+
+function verdictLines({ given, verdictWords, sure, sign }: Row): readonly string[] {
+  const verdict = [given, verdictWords, sure].filter(Boolean).join(': ')
+  return [
+    sentence(verdict),
+    sign ? `Look at the ${sign.name}: (${sign.window}) cockerels: ${sign.cockerel}; pullets: ${sign.pullet}.` : '',
+  ]
+}
+
+const largeLines = ({ cockerels, pullets, chicksAlike }: Row): readonly string[] => [
+  ...(chicksAlike
+    ? [`Chicks: both sexes alike: ${shown(cockerels.chicks, cockerels.rarerChicks)}.`]
+    : [chickLine('Cockerel chicks', cockerels), chickLine('Pullet chicks', pullets)]),
+  `Grown cock: ${shown(cockerels.grown, cockerels.rarerGrown)}.`,
+  `Grown hen: ${shown(pullets.grown, pullets.rarerGrown)}.`,
+]
+
+const chickLine = (title: string, half: Half): string => `${title}: ${shown(half.chicks, half.rarerChicks)}.`
+
+const pairLines = ({ cockerels, pullets }: Row): readonly string[] =>
+  [['Cockerels', cockerels] as const, ['Pullets', pullets] as const].map(
+    ([title, { pairs, rarerPairs }]) => `${title}: ${shown(grownAfter(pairs), rarerPairs)}.`,
+  )
+
+const grownAfter = (pairs: readonly Shown[]): readonly Shown[] =>
+  pairs.map((pair) => ({ ...pair, lesser: `grown ${pair.lesser}` }))
+
+/** 'half: black; single comb. a quarter: …'. */
+const shown = (looks: readonly Shown[], rarer: string): string =>
+  [
+    ...looks.map(({ share, words, lesser }) =>
+      [share, [words, lesser].filter(Boolean).join('; ')].filter(Boolean).join(': '),
+    ),
+    rarer,
+  ]
+    .filter(Boolean)
+    .join('. ')
+
+const remarks = ({ later, dies }: Row): readonly string[] => [sentence(later), sentence(dies)]
+
+const sentence = (words: string): string => (words === '' ? '' : `${words}.`)

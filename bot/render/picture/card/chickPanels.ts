@@ -1,0 +1,121 @@
+// bot/render/picture/card/chickPanels.ts: cockerel chicks on the left, pullet chicks on the right, each with the sign seen close; one panel where the sexes are alike.
+import { signPlace } from '../chick/outline.ts'
+import { rooms, type Room } from '../palette.ts'
+import { placed, svg, type Markup } from '../svg.ts'
+import { words } from '../text.ts'
+import type { Half, Row } from './card.ts'
+import { chickCell, titles, type Panel } from './cells.ts'
+import { columnWidth, gutter, innerWidth, margin, type Block } from './frame.ts'
+import { grid } from './grid.ts'
+import { lens, lensReach } from './lens.ts'
+
+const inset = 8
+
+export function chickPanels(row: Row, room: Room, id: string): Block {
+  if (row.chicksAlike) return both(row, room, id)
+  const panels = [panel(row.cockerels, row, room, `${id}m`), panel(row.pullets, row, room, `${id}f`)]
+  const height = Math.max(...panels.map((one) => one.height))
+  return {
+    height,
+    at: (y) =>
+      svg`${panels.map((one, at) => {
+        const x = margin + at * (columnWidth + gutter)
+        return svg`${ground(x, y, columnWidth, height, at === 0 ? 4 : 16, room)}${placed(one.drawn, x, y)}`
+      })}`,
+  }
+}
+
+export const ground = (x: number, y: number, width: number, height: number, corner: number, room: Room): Markup =>
+  svg`<rect x="${x}" y="${y}" width="${width}" height="${height}" rx="${corner}" fill="${rooms[room].stage}"/>`
+
+/** Chicks that look the same in both sexes, in one row. */
+function both(row: Row, room: Room, id: string): Block {
+  const { onStage } = rooms[room]
+  const inside = innerWidth - 2 * inset
+  const title = words(titles.both, { width: inside, size: 14, face: 'bold', colour: onStage })
+  const { chicks, rarerChicks } = row.cockerels
+  const cells = grid(
+    chicks.map((one, at) => chickCell(one, 'M', room, `${id}${at}`)),
+    { width: inside, size: chicks.length === 1 ? 104 : 78, perRow: 4 },
+  )
+  const rest = words(rarerChicks, { width: inside, size: 11.5, face: 'plain', colour: onStage, align: 'centre' })
+  const height = inset + title.height + cells.height + (rarerChicks ? rest.height : 0) + inset
+  return {
+    height,
+    at: (y) => svg`${ground(margin, y, innerWidth, height, 10, room)}
+      ${title.at(margin + inset, y + inset - 1)}
+      ${placed(cells.drawn, margin + inset, y + inset + title.height)}
+      ${rarerChicks !== '' && rest.at(margin + inset, y + inset + title.height + cells.height)}`,
+  }
+}
+
+const inside = columnWidth - 2 * inset
+
+function panel(half: Half, row: Row, room: Room, id: string): Panel {
+  const { onStage } = rooms[room]
+  const title = words(titles.chicks[half.sex], { width: inside, size: 14, face: 'bold', colour: onStage })
+  const sign = row.sign && signOf(half, row.sign, room, id)
+  const top = inset - 1 + title.height + 3
+  const chicksAt = top + (sign ? sign.height + 4 : 0)
+  const labelled = row.sign?.name !== 'down colour' || half.chicks.length > 1
+  const size = half.chicks.length === 1 ? 112 : 72
+  const cells = grid(
+    half.chicks.map((one, at) => chickCell(labelled ? one : { ...one, words: '' }, half.sex, room, `${id}${at}`)),
+    { width: inside, size, perRow: 2 },
+  )
+  const rest = words(half.rarerChicks, { width: inside, size: 11.5, face: 'plain', colour: onStage, align: 'centre' })
+  return {
+    height: chicksAt + cells.height + (half.rarerChicks ? rest.height + 2 : 0) + inset,
+    drawn: svg`${title.at(inset, inset - 1)}
+      ${sign && placed(sign.drawn, inset, top)}
+      ${placed(cells.drawn, inset, chicksAt)}
+      ${row.sign && sign && pointer(half, row.sign, room, { top: top + sign.height / 2, chicksAt, size })}
+      ${half.rarerChicks !== '' && rest.at(inset, chicksAt + cells.height + 2)}`,
+  }
+}
+
+/** The lens and what to see in it. */
+function signOf(half: Half, sign: NonNullable<Row['sign']>, room: Room, id: string): Panel | undefined {
+  const [first] = half.chicks
+  if (!first) return undefined
+  const { onStage } = rooms[room]
+  const wide = inside - 2 * lensReach - 8
+  const name = words(`${sign.name}:`, { width: wide, size: 11, face: 'plain', colour: onStage })
+  const says = words(half.sex === 'M' ? sign.cockerel : sign.pullet, {
+    width: wide,
+    size: 13,
+    face: 'bold',
+    colour: onStage,
+    most: 5,
+  })
+  const high = Math.max(2 * lensReach, name.height + says.height)
+  const left = half.sex === 'M' ? 2 * lensReach + 8 : 0
+  const textAt = (high - name.height - says.height) / 2
+  return {
+    height: high,
+    drawn: svg`${placed(lens(sign.name, first.look, room, `${id}l`), half.sex === 'M' ? lensReach : inside - lensReach, high / 2)}
+      ${name.at(left, textAt)}${says.at(left, textAt + name.height)}`,
+  }
+}
+
+/** From the lens to the place of the sign on the first chick, with a ring about it. */
+function pointer(
+  { sex, chicks }: Half,
+  sign: NonNullable<Row['sign']>,
+  room: Room,
+  at: { readonly top: number; readonly chicksAt: number; readonly size: number },
+): Markup | undefined {
+  const place = signPlace[sign.name]
+  if (!place) return undefined
+  const scale = at.size / 120
+  const cellWidth = chicks.length === 1 ? inside : (inside - 6) / 2
+  const left = inset + (cellWidth - at.size) / 2
+  const x = left + (sex === 'M' ? place.x : 120 - place.x) * scale
+  const y = at.chicksAt + place.y * scale
+  const from = sex === 'M' ? inset + lensReach : inset + inside - lensReach
+  const far = Math.hypot(x - from, y - at.top)
+  const along = (distance: number): string =>
+    `${(from + ((x - from) * distance) / far).toFixed(1)} ${(at.top + ((y - at.top) * distance) / far).toFixed(1)}`
+  return svg`<path d="M${along(lensReach)}L${along(far - place.reach * scale)}" stroke="${rooms[room].point}" stroke-width="2"/>
+    <circle cx="${x}" cy="${y}" r="${place.reach * scale}" fill="none" stroke="${rooms[room].point}" stroke-width="2"/>`
+}

@@ -1,0 +1,58 @@
+// bot/render/picture/card/draw.ts: the card of a cross: names, verdict, chicks of both sexes with the sign, the grown birds, the eggs.
+import type { Room } from '../palette.ts'
+import type { Card, CrossShown, Row } from './card.ts'
+import { eggs } from './eggs.ts'
+import { gap, sheet, stacked, type Block } from './frame.ts'
+import { names, note, verdict } from './heading.ts'
+import { chickPanels } from './chickPanels.ts'
+import { pairPanels } from './pairPanels.ts'
+import { yard } from './yard.ts'
+
+export function drawCard(card: Card, room: Room): ReturnType<typeof sheet> {
+  const crosses = card.crosses.flatMap((cross, at) => [
+    ...(at === 0 ? [] : [gap(14)]),
+    ...(card.crosses.length > 1 ? brief(cross, room, `x${at}`) : full(cross, room)),
+  ])
+  return sheet(stacked([...crosses, ...(card.moreCrosses ? [note(card.moreCrosses, room)] : [])]), room)
+}
+
+function full(cross: CrossShown, room: Room): readonly Block[] {
+  const [only, ...others] = cross.rows
+  return [
+    names(cross, room),
+    gap(7),
+    ...(only && others.length === 0
+      ? large(only, room)
+      : cross.rows.flatMap((row, at) => small(row, room, `c${at}`, at))),
+    ...(cross.moreCases ? [note(cross.moreCases, room)] : []),
+    ...(cross.hen ? [gap(8), eggs(cross.hen, room)] : []),
+  ]
+}
+
+const brief = (cross: CrossShown, room: Room, id: string): readonly Block[] => [
+  names(cross, room),
+  gap(4),
+  ...cross.rows.flatMap((row) => small(row, room, id, 0)),
+]
+
+/** A row that has the picture to itself. */
+const large = (row: Row, room: Room): readonly Block[] => [
+  verdict(row),
+  gap(7),
+  chickPanels(row, room, 'a'),
+  gap(8),
+  yard(row, room),
+  ...remarks(row, room),
+]
+
+/** One row among several. */
+const small = (row: Row, room: Room, id: string, at: number): readonly Block[] => [
+  gap(at === 0 ? 0 : 12),
+  verdict(row),
+  gap(6),
+  pairPanels(row, room, id),
+  ...remarks(row, room),
+]
+
+const remarks = ({ later, dies }: Row, room: Room): readonly Block[] =>
+  [later, dies].filter(Boolean).map((words) => note(words, room))

@@ -1,0 +1,81 @@
+// bot/render/picture/card/pairPanels.ts: a row with little room: of each sex the chick and the grown bird side by side, with the sign in words.
+import { shapes } from '../adult/shapes.ts'
+import { grown } from '../adult/draw.ts'
+import { chickBox, signPlace } from '../chick/outline.ts'
+import { rooms, type Room } from '../palette.ts'
+import { placed, svg, type Markup } from '../svg.ts'
+import { words, type Words } from '../text.ts'
+import type { Half, Row, Shown } from './card.ts'
+import { chickDrawing, facing, heightOf, stackedWords, titles, type Panel } from './cells.ts'
+import { ground } from './chickPanels.ts'
+import { columnWidth, gutter, margin, type Block } from './frame.ts'
+
+const inset = 8
+const inside = columnWidth - 2 * inset
+
+export function pairPanels(row: Row, room: Room, id: string): Block {
+  const panels = [panel(row.cockerels, row, room, `${id}m`), panel(row.pullets, row, room, `${id}f`)]
+  const height = Math.max(...panels.map((one) => one.height))
+  return {
+    height,
+    at: (y) =>
+      svg`${panels.map((one, at) => {
+        const x = margin + at * (columnWidth + gutter)
+        return svg`${ground(x, y, columnWidth, height, at === 0 ? 4 : 16, room)}${placed(one.drawn, x, y)}`
+      })}`,
+  }
+}
+
+function panel(half: Half, row: Row, room: Room, id: string): Panel {
+  const colour = rooms[room].onStage
+  const title = words(titles.pairs[half.sex], { width: inside, size: 13.5, face: 'bold', colour })
+  const pairs = half.pairs.map((one, at) => pair(one, half, row, room, `${id}${at}`))
+  const rest = words(half.rarerPairs, { width: inside, size: 11.5, face: 'plain', colour, align: 'centre' })
+  let y = inset - 2 + title.height
+  const drawn = pairs.map((one) => {
+    const here = placed(one.drawn, inset, y)
+    y += one.height + 5
+    return here
+  })
+  const end = half.rarerPairs === '' ? y : y + rest.height + 4
+  return {
+    height: end + inset - 5,
+    drawn: svg`${title.at(inset, inset - 2)}${drawn}${half.rarerPairs !== '' && rest.at(inset, y)}`,
+  }
+}
+
+const chickSize = 64
+const birdSize = 82
+
+function pair(shown: Shown, half: Half, row: Row, room: Room, id: string): Panel {
+  const shape = shapes[half.sex]
+  const scale = birdSize / shape.height
+  const bird = facing(grown(shown.look, half.sex, room), half.sex, shape.width)
+  const young = svg`${placed(chickDrawing(shown, half.sex, room, id), 0, 0, chickSize / chickBox)}${ring(row, half, room)}`
+  const label = labels(shown, half, row, room)
+  return {
+    height: birdSize + heightOf(label),
+    drawn: svg`${placed(young, 0, birdSize - chickSize)}${placed(bird, inside - shape.width * scale, 0, scale)}${stackedWords(label, birdSize)}`,
+  }
+}
+
+/** A ring about the place of the sign. */
+function ring({ sign }: Row, { sex }: Half, room: Room): Markup | undefined {
+  const place = sign && signPlace[sign.name]
+  if (!place) return undefined
+  const scale = chickSize / chickBox
+  const x = (sex === 'M' ? place.x : chickBox - place.x) * scale
+  return svg`<circle cx="${x}" cy="${place.y * scale}" r="${place.reach * scale}" fill="none" stroke="${rooms[room].point}" stroke-width="1.8"/>`
+}
+
+function labels(shown: Shown, half: Half, { sign }: Row, room: Room): readonly Words[] {
+  const colour = rooms[room].onStage
+  const says = sign && half.pairs.length === 1 ? (half.sex === 'M' ? sign.cockerel : sign.pullet) : shown.words
+  const set = (text: string, face: 'plain' | 'bold', size: number): Words =>
+    words(text, { width: inside, size, face, colour, align: 'centre', most: 4 })
+  return [
+    ...(shown.share ? [set(shown.share, 'bold', 13)] : []),
+    set(says, 'bold', 12),
+    set(`grown ${shown.lesser}`, 'plain', 11.5),
+  ]
+}

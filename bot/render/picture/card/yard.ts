@@ -1,0 +1,60 @@
+// bot/render/picture/card/yard.ts: the grown cock on the left, the grown hen on the right, with their words.
+import { rooms, type Room } from '../palette.ts'
+import { placed, svg } from '../svg.ts'
+import { words } from '../text.ts'
+import type { Half, Row, Shown } from './card.ts'
+import { grownCell, heightOf, stackedWords, titles, type Panel } from './cells.ts'
+import { columnWidth, gutter, innerWidth, margin, type Block } from './frame.ts'
+import { grid } from './grid.ts'
+
+const inset = 6
+const inside = columnWidth - 2 * inset
+
+export function yard(row: Row, room: Room): Block {
+  const common = lesserOfAll([...row.cockerels.grown, ...row.pullets.grown])
+  const halves = [row.cockerels, row.pullets].map((half) =>
+    side(half, room, common === '' ? lesserOfAll(half.grown) : '', common !== ''),
+  )
+  const line = words(common, {
+    width: innerWidth - 2 * inset,
+    size: 11.5,
+    face: 'plain',
+    colour: rooms[room].onStage,
+    align: 'centre',
+    most: 2,
+  })
+  const high = Math.max(...halves.map((one) => one.height))
+  const height = high + 2 * inset + (common ? line.height + 3 : 0)
+  return {
+    height,
+    at: (
+      y,
+    ) => svg`<rect x="${margin}" y="${y}" width="${innerWidth}" height="${height}" rx="10" fill="${rooms[room].yard}"/>
+      ${halves.map(({ drawn }, at) => placed(drawn, margin + inset + at * (columnWidth + gutter), y + inset))}
+      ${common !== '' && line.at(margin + inset, y + inset + high + 3)}`,
+  }
+}
+
+/** Comb and legs, said once where all have the same. */
+function lesserOfAll(shown: readonly Shown[]): string {
+  const [first] = shown
+  return first && shown.every(({ lesser }) => lesser === first.lesser) ? first.lesser : ''
+}
+
+function side(half: Half, room: Room, lesser: string, saidElsewhere: boolean): Panel {
+  const colour = rooms[room].onStage
+  const title = words(titles.grown[half.sex], { width: inside, size: 13, face: 'bold', colour })
+  const size = half.grown.length > 1 ? 78 : half.sex === 'M' ? 146 : 136
+  const cells = grid(
+    half.grown.map((one) => grownCell(saidElsewhere || lesser ? { ...one, lesser: '' } : one, half.sex, room)),
+    { width: inside, size, perRow: 2 },
+  )
+  const under = [half.rarerGrown, lesser]
+    .filter(Boolean)
+    .map((text) => words(text, { width: inside, size: 11.5, face: 'plain', colour, align: 'centre', most: 4 }))
+  return {
+    height: title.height + cells.height + heightOf(under),
+    drawn: svg`${title.at(0, 0)}${placed(cells.drawn, 0, title.height)}
+      ${stackedWords(under, title.height + cells.height)}`,
+  }
+}
