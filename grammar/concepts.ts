@@ -1,0 +1,39 @@
+// grammar/concepts.ts: what a message is about, from the phrases in it, wherever they stand.
+import { phrases } from './lexicon.ts'
+import { conceptWords, type Concept } from './words/concepts.ts'
+
+type Node = { readonly next: Map<string, Node>; readonly here: Set<Concept> }
+const fresh = (): Node => ({ next: new Map(), here: new Set() })
+const root = fresh()
+const beginnings: { readonly start: string; readonly concept: Concept }[] = []
+
+for (const [concept, list] of Object.entries(conceptWords))
+  for (const text of phrases(list)) {
+    if (text.endsWith('*')) {
+      beginnings.push({ start: text.slice(0, -1), concept: concept as Concept })
+      continue
+    }
+    let node = root
+    for (const word of text.split(' ')) {
+      const next = node.next.get(word) ?? fresh()
+      node.next.set(word, next)
+      node = next
+    }
+    node.here.add(concept as Concept)
+  }
+
+/** How often each concept is touched. `words` are folded; signs between them part nothing. */
+export function conceptsIn(words: readonly string[]): ReadonlyMap<Concept, number> {
+  const found = new Map<Concept, number>()
+  const add = (concept: Concept): unknown => found.set(concept, (found.get(concept) ?? 0) + 1)
+  for (let i = 0; i < words.length; i += 1) {
+    const word = words[i]!
+    for (const { start, concept } of beginnings) if (word.startsWith(start)) add(concept)
+    let node: Node | undefined = root
+    for (let k = i; node && k < i + 6; k += 1) {
+      node = node.next.get(words[k] ?? '')
+      node?.here.forEach(add)
+    }
+  }
+  return found
+}

@@ -1,0 +1,216 @@
+// grammar/scene.ts: all that a message says, put together: who is there, of which sex, who is put to whom, what is asked.
+import { breedNamed } from '../core/breeds.ts'
+import { birdOf, type Bird } from './bird.ts'
+import { isNamed, sexOfGroup, sexSaid, type BirdSaid, type Group, type MatingSaid, type Saying } from './saying.ts'
+import type { Aspect, Goal } from '../core/question.ts'
+import type { Sex } from '../core/vocabulary.ts'
+import type { Read } from './parse.ts'
+import type { Colour } from './words/colours.ts'
+
+export type Mating = {
+  readonly sires: readonly Bird[]
+  readonly dams: readonly Bird[]
+  /** How it is known who is the male: a sex word, the order of the words, or not at all. */
+  readonly by: 'sex' | 'order' | 'nothing'
+}
+export type Wanted = { readonly sex: Sex | undefined; readonly firm: boolean; readonly for: readonly Bird[]; readonly colours: boolean }
+export type Told = { readonly who: Bird; readonly is: readonly Bird[]; readonly not: boolean; readonly corrects: boolean }
+export type Change = { readonly how: 'swap' | 'same' | 'about' | 'instead'; readonly part?: Sex; readonly birds: Group }
+export type Counted = Extract<Saying, { kind: 'tally' }>
+
+export type Scene = {
+  readonly matings: readonly Mating[]
+  /** Every bird outside a mating, in order. */
+  readonly birds: readonly Bird[]
+  readonly wanted: readonly Wanted[]
+  readonly told: readonly Told[]
+  readonly tallies: readonly Counted[]
+  readonly changes: readonly Change[]
+  /** Birds said to be chicks of a mating, or of a bird. */
+  readonly offspring: readonly Extract<Saying, { kind: 'offspring' }>[]
+  readonly aspects: readonly Aspect[]
+  readonly goals: readonly Goal[]
+}
+
+type Entry = { said: BirdSaid; sex: Sex | undefined; carry: string | undefined; place: 'mating' | 'bird' }
+
+const opposite = (sex: Sex): Sex => (sex === 'M' ? 'F' : 'M')
+const unique = <T>(list: readonly T[]): readonly T[] => [...new Set(list)]
+
+const familyIn = (said: BirdSaid): string | undefined => {
+  for (const part of said.parts) {
+    if (part.type === 'family') return part.family
+    if (part.type === 'breed' && part.names[0] !== undefined) return breedNamed(part.names[0])?.family
+  }
+  return undefined
+}
+const hasBreed = (said: BirdSaid): boolean => said.parts.some(({ type }) => type === 'breed' || type === 'family') || said.cross !== undefined
+const coloursIn = (said: BirdSaid): readonly Colour[] => said.parts.flatMap((part) => (part.type === 'colour' ? [part.colour] : []))
+const isPattern = (said: BirdSaid): boolean => coloursIn(said).some((colour) => ['laced', 'pencilled', 'spangled'].includes(colour))
+
+/** Is this word for a bird of the message one that names it again: "the red", "the Australorp"? */
+function names(again: BirdSaid, bird: BirdSaid): boolean {
+  const [one, other] = [familyIn(again), familyIn(bird)]
+  if (one !== undefined) return one === other && coloursIn(again).every((colour) => coloursIn(bird).length === 0 || coloursIn(bird).includes(colour) || nameHas(bird, colour))
+  const colours = coloursIn(again)
+  return colours.length > 0 && colours.every((colour) => coloursIn(bird).includes(colour) || nameHas(bird, colour))
+}
+const nameHas = (bird: BirdSaid, colour: Colour): boolean =>
+  bird.parts.some((part) => part.type === 'breed' && (part.names[0] ?? '').toLowerCase().includes(colour))
+
+const merged = (of: BirdSaid, more: BirdSaid): BirdSaid => ({
+  ...of,
+  parts: [...of.parts, ...more.parts.filter(({ type }) => !['their', 'my', 'number'].includes(type))],
+  lacks: [...of.lacks, ...more.lacks],
+  carried: [...of.carried, ...more.carried],
+  split: of.split || more.split,
+  cross: of.cross ?? more.cross,
+})
+
+/** Puts the sayings of a message together, in order. One value, filled and handed out. */
+export function sceneOf(clauses: readonly (readonly Read[])[]): Scene {
+  const entries: Entry[] = []
+  const matings: { first: Entry[]; second: Entry[]; said: MatingSaid }[] = []
+  const wanted: { saying: Extract<Saying, { kind: 'wanted' }>; for: Entry[] }[] = []
+  const told: { saying: Extract<Saying, { kind: 'told' }>; who: Entry; is: Entry[] }[] = []
+  const tallies: Counted[] = []
+  const changes: Change[] = []
+  const offspring: Extract<Saying, { kind: 'offspring' }>[] = []
+  const aspects: Aspect[] = []
+  const goals: Goal[] = []
+  let open: Entry | undefined
+
+  const enter = (said: BirdSaid, sex: Sex | undefined, place: Entry['place'], list: Group): Entry => {
+    const near = list.find((one) => one !== said && hasBreed(one)) ?? (isPattern(said) ? entries.findLast((entry) => hasBreed(entry.said))?.said : undefined)
+    const entry: Entry = { said, sex: sexSaid(said) ?? sex, carry: near && familyIn(near), place }
+    entries.push(entry)
+    return entry
+  }
+  const enterAll = (group: Group, sex: Sex | undefined, place: Entry['place']): Entry[] =>
+    group.map((said) => enter(said, sexOfGroup(group) ?? sex, place, group))
+
+  /** "its red, more like a brick, no stripes": said of the last bird of which only the sex was told. */
+  const describes = (said: BirdSaid, follows: boolean): boolean =>
+    open !== undefined && sexSaid(said) === undefined && !hasBreed(said) && (said.lacks.length > 0 || coloursIn(said).length > 0 || said.parts.some(({ type }) => type === 'gene' || type === 'line') || said.carried.length > 0) && (follows || said.lacks.length > 0 || said.parts[0]?.type === 'their' || said.parts[0]?.type === 'his')
+
+  const mention = (group: Group): void => {
+    let follows = false
+    for (const said of group) {
+      if (open && describes(said, follows)) {
+        open.said = merged(open.said, said)
+        follows = true
+        continue
+      }
+      follows = false
+      const entry = enter(said, sexOfGroup(group), 'bird', group)
+      if (entry.sex !== undefined && !isNamed(said) && !entry.said.parts.some((part) => (part.type === 'cock' || part.type === 'hen') && part.many)) open = entry
+      else if (hasBreed(said) && said.lacks.length === 0) open = undefined
+    }
+  }
+
+  const identify = (saying: Extract<Saying, { kind: 'told' }>): void => {
+    const sex = sexSaid(saying.who)
+    const bare = !isNamed(saying.who) && sex !== undefined
+    const is = saying.is.map((said): Entry => {
+      const before = entries.filter((entry) => isNamed(entry.said) && names(said, entry.said))
+      if (bare && before.length > 0 && !saying.not) {
+        before.forEach((entry) => (entry.sex ??= sex))
+        if (before.some((entry) => entry.sex === sex)) return before[0]!
+      }
+      if (isNamed(saying.who) && !isNamed(said)) return { said, sex: sexSaid(said), carry: undefined, place: 'bird' }
+      return enter(said, bare && !saying.not ? sex : undefined, 'bird', saying.is)
+    })
+    const again = entries.findLast((entry) => names(saying.who, entry.said) && entry.place === 'mating')
+    const who = bare ? { said: saying.who, sex, carry: undefined, place: 'bird' as const } : (again ?? enter(saying.who, sex, 'bird', [saying.who]))
+    const [first] = saying.is
+    if (!bare && first && !isNamed(first) && sexSaid(first) !== undefined) who.sex = saying.not ? opposite(sexSaid(first)!) : sexSaid(first)
+    else if (!bare && first && !hasBreed(first)) who.said = merged(who.said, first)
+    told.push({ saying, who, is })
+  }
+
+  for (const saying of clauses.flatMap((reads) => reads.flatMap(({ readings }) => readings.slice(0, 1)))) {
+    switch (saying.kind) {
+      case 'matings':
+        for (const said of saying.matings) {
+          const [one, other] = sexesOf(said)
+          matings.push({ said, first: enterAll(said.first, one, 'mating'), second: enterAll(said.second, other, 'mating') })
+        }
+        open = undefined
+        break
+      case 'birds':
+        mention(saying.birds)
+        break
+      case 'told':
+        if (saying.who.parts[0]?.type === 'their' && saying.who.parts.length === 1) mention(saying.is)
+        else identify(saying)
+        break
+      case 'wanted': {
+        const sex = saying.bare && sexSaid(saying.bare)
+        wanted.push({ saying, for: enterAll(saying.for, sex && opposite(sex), 'bird') })
+        break
+      }
+      case 'offspring': {
+        offspring.push(saying)
+        if ('first' in saying.of) {
+          const [one, other] = sexesOf(saying.of)
+          matings.push({ said: saying.of, first: enterAll(saying.of.first, one, 'mating'), second: enterAll(saying.of.second, other, 'mating') })
+        } else enter(saying.of, undefined, 'bird', [saying.of])
+        break
+      }
+      case 'tally':
+        tallies.push(saying)
+        break
+      case 'change':
+        changes.push({ how: saying.how, ...(saying.part ? { part: saying.part } : {}), birds: saying.birds })
+        break
+      case 'asked':
+        if (saying.aspect) aspects.push(saying.aspect)
+        if (saying.goal) goals.push(saying.goal)
+    }
+  }
+
+  const bird = ({ said, sex, carry }: Entry): Bird => birdOf(said, sex, carry)
+  return {
+    matings: matings.map(({ first, second, said }) => orderOf(first, second, said)),
+    birds: entries.filter(({ place }) => place === 'bird').map(bird),
+    wanted: wanted.map(({ saying, for: birds }) => ({
+      sex: saying.bare && sexSaid(saying.bare),
+      firm: saying.firm,
+      for: birds.map(bird),
+      colours: saying.bare !== undefined && isNamed(saying.bare),
+    })),
+    told: told.map(({ saying, who, is }) => ({ who: bird(who), is: is.map(bird), not: saying.not, corrects: saying.corrects })),
+    tallies,
+    changes,
+    offspring,
+    aspects: unique(aspects),
+    goals: unique(goals),
+  }
+}
+
+const sexesOf = (said: MatingSaid): readonly [Sex | undefined, Sex | undefined] => [sexOfGroup(said.first), sexOfGroup(said.second)]
+
+/** Who is the male: by sex words first, then by what genes tell, then by the order of the words. */
+function orderOf(first: readonly Entry[], second: readonly Entry[], said: MatingSaid): Mating {
+  const of = (entries: readonly Entry[], sex: Sex | undefined): readonly Bird[] =>
+    entries.map((entry) => birdOf(entry.said, sex ?? entry.sex, entry.carry))
+  const sexOf = (entries: readonly Entry[]): Sex | undefined =>
+    entries.map((entry) => entry.sex ?? birdOf(entry.said).sex).find((sex) => sex !== undefined)
+  const [one, other] = [sexOf(first), sexOf(second)]
+  const chicks = one === undefined && other === 'M' && said.order === 'male first' && isChicks(second)
+  if (!chicks && (one === 'M' || other === 'F') && !(one === 'F' || other === 'M'))
+    return { sires: of(first, 'M'), dams: of(second, 'F'), by: one === undefined && said.order === 'either' ? 'sex' : 'sex' }
+  if (!chicks && (one === 'F' || other === 'M')) return { sires: of(second, 'M'), dams: of(first, 'F'), by: 'sex' }
+  if (said.order === 'female first') return { sires: of(second, 'M'), dams: of(first, 'F'), by: 'order' }
+  return { sires: of(first, 'M'), dams: of(unsexed(second), 'F'), by: said.order === 'either' ? 'nothing' : 'order' }
+}
+
+/** "RIR x BR cockerels": the sons are asked about. */
+const isChicks = (entries: readonly Entry[]): boolean =>
+  entries.length === 1 && entries[0]!.said.parts.some((part) => part.type === 'cock' && part.many)
+const unsexed = (entries: readonly Entry[]): readonly Entry[] =>
+  entries.map((entry) => ({
+    ...entry,
+    sex: undefined,
+    said: { ...entry.said, parts: entry.said.parts.filter(({ type }) => type !== 'cock') },
+  }))

@@ -1,0 +1,233 @@
+// grammar/typed.ts: the words of a message as typed tokens: phrases found, slips mended, everything else marked unknown.
+import { lociOfAllele, readPair } from '../core/genotype.ts'
+import { dictated } from './dictated.ts'
+import { fold } from './normalise.ts'
+import { isKnownWord, isRisky, longestPhrase, type Found } from './lexicon.ts'
+import { respell } from './spelling.ts'
+import { numberWords } from './words/small.ts'
+import type { Correction, Meaning, Plain, Token } from './token.ts'
+import type { Raw } from './tokens.ts'
+
+export type Typed = { readonly tokens: readonly Token[]; readonly corrections: readonly Correction[] }
+
+/** A raw token on its way: its folded word, and whether that word is what was written. */
+export type Word = { readonly raw: Raw; readonly word: string; readonly mended?: string }
+
+/** Words of one message that are looked at for slips; beyond, they are left as they are. */
+const mostMended = 40
+
+/** `w/ RIR`, `b/c`, `y/n` look like genotypes and are none; `RIR+` is a name and a plus. */
+function plainly(raw: Raw): readonly Raw[] {
+  if (raw.type !== 'gene') return [raw]
+  const text = raw.text
+  const halves = text.split('/')
+  const known = halves.filter((half) => lociOfAllele(half) !== undefined)
+  const marked = /[+^-]/u.test(text) || /^([a-z])\/\1$/iu.test(text) || /\/W$/u.test(text)
+  const isGene = /^(?:w\/o|b\/c|y\/n|i\/o|a\/c|s\/he|n\/a|w\/c|p\/o|o\/w)$/iu.test(text)
+    ? false
+    : text.includes('/')
+      ? readPair(text).ok || (marked && (known.length > 0 || halves.every((half) => half.replace(/[+^-]/gu, '').length <= 2)))
+      : known.length > 0
+  if (isGene) return [raw]
+  const parts: Raw[] = []
+  for (const part of text.matchAll(/[A-Za-z\d]+|\+|\/|[^A-Za-z\d+/]/gu))
+    parts.push({
+      type: /^[A-Za-z\d]/u.test(part[0]) ? 'word' : part[0] === '+' ? 'plus' : part[0] === '/' ? 'slash' : 'sign',
+      text: part[0],
+      at: raw.at + part.index,
+    })
+  return parts
+}
+
+/** A hyphen inside a name is a blank; one that stands by itself parts like a comma. */
+function withoutHyphens(raws: readonly Raw[]): readonly Raw[] {
+  return raws.flatMap((raw, i): readonly Raw[] => {
+    if (raw.type !== 'dash') return [raw]
+    const [before, after] = [raws[i - 1], raws[i + 1]]
+    const touches = before !== undefined && before.at + before.text.length === raw.at && after?.at === raw.at + raw.text.length
+    return touches ? [] : [{ ...raw, type: 'comma' }]
+  })
+}
+
+/** `RIRxBR`, `bcmxlegbar`: names with a cross between them and no blank. */
+function uncrossed({ raw, word }: Word): readonly Word[] | undefined {
+  if (!word.includes('x') || word.length < 4) return undefined
+  const parts = raw.text.split(/(?<=.)[xX](?=.)/u)
+  if (parts.length < 2 || !parts.every((part) => isKnownWord(fold(part)))) return undefined
+  let at = raw.at
+  return parts.flatMap((part, i): readonly Word[] => {
+    const name: Word = { raw: { type: 'word', text: part, at }, word: fold(part) }
+    const sign: Word = { raw: { type: 'times', text: 'x', at: at + part.length }, word: 'x' }
+    at += part.length + 1
+    return i < parts.length - 1 ? [name, sign] : [name]
+  })
+}
+
+function mend(words: readonly Word[]): { readonly words: readonly Word[]; readonly corrections: readonly Correction[] } {
+  const corrections: Correction[] = []
+  let tried = 0
+  const mended = words.flatMap((word): readonly Word[] => {
+    if (word.raw.type !== 'word' || isKnownWord(word.word) || tried >= mostMended) return [word]
+    tried += 1
+    const crossed = uncrossed(word)
+    if (crossed) return crossed
+    const spelt = respell(word.word)
+    if (!spelt) return [word]
+    const rival = spelt.rival?.join(' ')
+    corrections.push({ said: word.raw.text, taken: spelt.words.join(' '), ...(rival === undefined ? {} : { rival }) })
+    return spelt.words.map((text) => ({ raw: word.raw, word: text, mended: word.raw.text }))
+  })
+  return { words: mended, corrections }
+}
+
+const birdTypes: ReadonlySet<string> = new Set(['breed', 'family'])
+const evidence: ReadonlySet<string> = new Set(['cock', 'hen', 'breed', 'family', 'over', 'under', 'plus', 'my', 'line', 'his', 'her'])
+const isCapital = (text: string): boolean => text.length >= 2 && /^[A-Z]{2,}s?$/u.test(text)
+
+/** Is there a word beside it that only a bird has beside it? Looks past colours, lines and numbers. */
+function standsAsBird(words: readonly Word[], from: number, length: number): boolean {
+  if (words.slice(from, from + length).every(({ raw }) => isCapital(raw.text)) && !(words[from - 1]?.raw.type === 'number')) return true
+  const look = (start: number, step: 1 | -1): boolean => {
+    for (let i = start, seen = 0; seen < 3; i += step, seen += 1) {
+      const word = words[i]
+      if (!word) return false
+      if (word.raw.type === 'times' || word.raw.type === 'plus' || word.raw.type === 'male' || word.raw.type === 'female') return true
+      if (word.raw.type === 'number' && step === -1) return true
+      const found = longestPhrase((k) => words[k]?.word, i, () => true)
+      const type = found?.meaning.type
+      if (type === undefined || word.raw.type === 'stop' || word.raw.type === 'ask') return false
+      if (evidence.has(type) && !(type === 'over' && word.word !== 'x' && step === 1 && isRisky(word.word))) return !(birdTypes.has(type) && isRisky(word.word))
+      if (type !== 'colour' && type !== 'filler' && type !== 'and' && type !== 'comma') return false
+    }
+    return false
+  }
+  return look(from + length, 1) || look(from - 1, -1)
+}
+
+const signTypes: Partial<Record<Raw['type'], Plain>> = {
+  plus: 'plus',
+  and: 'and',
+  slash: 'slash',
+  comma: 'comma',
+  open: 'open',
+  close: 'close',
+  is: 'is',
+  chick: 'chick',
+  sign: 'unknown',
+}
+
+const currencies: Readonly<Record<string, string>> = { '£': '£', $: '$', '€': '€' }
+function money(text: string): { readonly value: number; readonly currency: string } {
+  const value = Number(/\d+(?:[.,]\d+)?/u.exec(text)?.[0].replace(',', '.') ?? 0)
+  const sign = /[£$€]/u.exec(text)?.[0]
+  if (sign !== undefined) return { value: /k$/iu.test(text) ? value * 1000 : value, currency: currencies[sign] ?? sign }
+  if (/\d\s?(?:p|pence)$/iu.test(text)) return { value: value / 100, currency: '£' }
+  if (/quid|gbp|sterling/iu.test(text)) return { value, currency: '£' }
+  if (/\d\s?(?:c|ct|cents?)$/iu.test(text)) return { value: value / 100, currency: '$' }
+  return { value, currency: /eur/iu.test(text) ? '€' : '$' }
+}
+
+function signToken(raw: Raw, spot: Omit<Token, 'type'> & { word: string; gap: boolean; said: string; at: number; end: number }): Token | undefined {
+  const plain = signTypes[raw.type]
+  if (plain !== undefined) return { ...spot, type: plain }
+  switch (raw.type) {
+    case 'times':
+      return { ...spot, type: 'over', weak: false }
+    case 'male':
+      return { ...spot, type: 'cock', many: false, parent: false }
+    case 'female':
+      return { ...spot, type: 'hen', many: false, parent: false }
+    case 'egg':
+      return { ...spot, type: 'aspect', aspect: 'eggs' }
+    case 'gene':
+      return { ...spot, type: 'gene' }
+    case 'stop':
+    case 'ask':
+      return { ...spot, type: 'stop', asks: raw.type === 'ask' && raw.text.includes('?') }
+    case 'money':
+      return { ...spot, type: 'money', ...money(raw.text) }
+    case 'number':
+      return numberToken(raw, spot)
+    default:
+      return undefined
+  }
+}
+
+type Bare = { readonly said: string; readonly word: string; readonly at: number; readonly end: number; readonly gap: boolean }
+/** `hens 4 my roo`. */
+const isFor = (words: readonly Word[], at: number): boolean =>
+  words[at]?.raw.text === '4' && /^(?:my|the|a|an|our|this|these|his)$/u.test(words[at + 1]?.word ?? '') && words[at - 1]?.word !== 'of'
+
+const numberToken = (raw: Raw, spot: Bare): Token => ({
+  ...spot,
+  type: 'number',
+  value: Number(raw.text.replace('%', '').replace(/,(?=\d{3}\b)/gu, '').replace(',', '.')) || 0,
+  percent: raw.text.endsWith('%'),
+})
+
+const spotOf = (words: readonly Word[], from: number, length: number, gap: boolean): Bare => {
+  const [first, last] = [words[from]!, words[from + length - 1]!]
+  return {
+    said: words.slice(from, from + length).map(({ raw }) => raw.text).join(' '),
+    word: words.slice(from, from + length).map(({ word }) => word).join(' '),
+    at: first.raw.at,
+    end: last.raw.at + last.raw.text.length,
+    gap,
+  }
+}
+
+function wordToken(words: readonly Word[], from: number, gap: boolean): { readonly token: Token; readonly length: number } {
+  const admits = (found: Found): boolean => !isRisky(found.text) || standsAsBird(words, from, found.length)
+  const at = (index: number): string | undefined => {
+    const word = words[index]
+    return word && (word.raw.type === 'word' || word.raw.type === 'number') ? word.word : undefined
+  }
+  const found = longestPhrase(at, from, admits)
+  const length = found?.length ?? 1
+  const spot = spotOf(words, from, length, gap)
+  const meaning: Meaning | undefined = found?.meaning
+  const word = words[from]!
+  const number = numberWords[word.word]
+  if (isMixedPair(word.raw.text) || isLoneAllele(words, from)) return { token: { ...spotOf(words, from, 1, gap), type: 'gene' }, length: 1 }
+  if (number !== undefined && length === 1) return { token: { ...spot, type: 'number', value: number, percent: false }, length }
+  if (meaning) return { token: { ...spot, ...meaning }, length }
+  return { token: { ...spot, type: isJoinedGene(word.raw.text) ? 'gene' : 'unknown' }, length }
+}
+
+/** `Ss`, `Bb`: no name is written so. */
+const isMixedPair = (text: string): boolean =>
+  /^[A-Z][a-z]$/u.test(text) && text[0]!.toLowerCase() === text[1] && readPair(text).ok
+
+/** `S hen`: one symbol right before a sex word. */
+const isLoneAllele = (words: readonly Word[], at: number): boolean =>
+  /^(?:[SsBbKkOIEP]|Id|id|Bl|Co|lav|choc)$/u.test(words[at]!.raw.text) &&
+  !['lav', 'choc'].includes(words[at]!.raw.text) &&
+  /^(?:hens?|cocks?|pullets?|females?|males?|roos?|roosters?|cockerels?)$/u.test(words[at + 1]?.word ?? '')
+
+/** `Ss`, `Bb`, `Kk`, `blbl`, `EE`-like doubles only where the cases differ, or where a locus of two letters is doubled. */
+const isJoinedGene = (text: string): boolean =>
+  text.length <= 10 && (/^([A-Z])[a-z]$/u.test(text) ? text[0]!.toLowerCase() === text[1] : /^([A-Za-z]{2,4})\1$/iu.test(text)) && readPair(text).ok
+
+/**
+ * Typed tokens of a message, with the slips that were mended.
+ *
+ * @param raws as `tokensOf` gives them
+ */
+export function typed(raws: readonly Raw[]): Typed {
+  const plain = withoutHyphens(raws.flatMap(plainly))
+  const heard = dictated(plain.map((raw) => ({ raw, word: raw.type === 'word' || raw.type === 'number' ? fold(raw.text) : raw.text })))
+  const { words, corrections } = mend(heard)
+  const tokens: Token[] = []
+  let gap = false
+  for (let i = 0; i < words.length; ) {
+    const { raw } = words[i]!
+    const spot = spotOf(words, i, 1, gap)
+    const sign = isFor(words, i) ? ({ ...spot, type: 'forWhom' } as const) : signToken(raw, spot)
+    const isNumberName = raw.type === 'number' && longestPhrase((k) => words[k]?.word, i, (found) => found.length > 1)
+    const { token, length }: { readonly token: Token; readonly length: number } = sign && !isNumberName ? { token: sign, length: 1 } : wordToken(words, i, gap)
+    tokens.push(token)
+    gap = token.type === 'unknown' || (gap && token.type === 'filler')
+    i += length
+  }
+  return { tokens, corrections }
+}
