@@ -1,4 +1,6 @@
 // core/hen/lineWords.ts: one clause on what the lines of a mating do to the daughters, beyond the breed names.
+import { disagreements } from '../data/hen/practice.ts'
+import type { BirdRef } from '../question.ts'
 import { lineMean, type Crossbred } from './crossbred.ts'
 import { birdAsBred, type Mating } from './lineage.ts'
 import type { Purpose } from './stock.ts'
@@ -39,11 +41,21 @@ function between(sire: Side, dam: Side): string {
   return `the sire’s side lays about ${sire.eggs}, the dam’s about ${dam.eggs}; the daughters come between`
 }
 
+/** Where keepers and print differ on a line the keeper named: whose figure is which. */
+function practiceWords({ breed, line }: BirdRef): readonly string[] {
+  const found = disagreements.find((d) => d.breed === breed && d.line === line)
+  if (!found) return []
+  const { practice, published, publishedOf } = found
+  return [
+    `keepers put the ${line} ${breed} at ${practice.low} to ${practice.high}, figures for ${publishedOf} are ${published.low} to ${published.high}`,
+  ]
+}
+
 /** Empty where the lines set nothing apart. */
 export function lineWords(mating: Mating): string {
   const [sire, dam] = [side(birdAsBred(mating.sire, 'M')), side(birdAsBred(mating.dam, 'F'))]
   const parts = Math.abs(sire.eggs - dam.eggs) >= 30 ? [between(sire, dam)] : []
   if (parts.length === 0 && sire.purpose === dam.purpose && alike[sire.purpose] !== '') parts.push(alike[sire.purpose])
   if (dam.barred && dam.purpose === 'exhibition' && !sire.barred) parts.push(finelyBarred)
-  return parts.join('; ')
+  return [...parts, ...[mating.sire, mating.dam].flatMap(practiceWords).slice(0, 1)].join('; ')
 }
