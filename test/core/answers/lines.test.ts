@@ -1,0 +1,171 @@
+// test/core/answers/lines.test.ts: lines and crosses against a goal, and the costs of keeping them.
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { LinesAnswer } from '../../../core/answer.ts'
+import { answerLines } from '../../../core/answers/lines.ts'
+import { breedNamed } from '../../../core/breeds.ts'
+import { eggCrosses, sexedCrosses } from '../../../core/data/hen/classicCrosses.ts'
+import { disagreements } from '../../../core/data/hen/practice.ts'
+import type { BirdRef, LinesQuestion } from '../../../core/question.ts'
+import { Goal } from '../../../core/question.ts'
+
+const ask = (asked: Partial<LinesQuestion>): LinesQuestion => ({
+  kind: 'lines',
+  goals: [],
+  compare: [],
+  prices: {},
+  topic: 'compare',
+  assumed: [],
+  manner: { symbols: false, units: 'metric', currency: '£' },
+  ...asked,
+})
+const red = (line: string): BirdRef => ({ breed: 'Rhode Island Red', line })
+const names = (answer: LinesAnswer): readonly string[] => answer.options.map((option) => option.name)
+
+describe('lines the keeper names', () => {
+  const answer = answerLines(ask({ compare: [red('heritage'), red('production')], goals: ['eggs'] }))
+  test('stand side by side, the best for the goal first', () => {
+    expect(names(answer)).toEqual(['production Rhode Island Red', 'heritage Rhode Island Red'])
+    const [production, heritage] = answer.options
+    expect(production!.eggsThreeYears.likely).toBeGreaterThan(heritage!.eggsThreeYears.likely)
+    expect(production!.feedKgPerDozen.likely).toBeLessThan(heritage!.feedKgPerDozen.likely)
+    expect(heritage!.carcassKg.likely).toBeGreaterThan(production!.carcassKg.likely)
+  })
+  test('the trade-off names both sides in one sentence', () => {
+    expect(answer.tradeOff).toMatch(
+      /production Rhode Island Red.*more eggs.*heritage Rhode Island Red.*more on a cockerel/,
+    )
+    expect(answer.tradeOff.match(/[.!?](\s|$)/g)).toHaveLength(1)
+  })
+  test('where keepers and print differ both figures are given', () => {
+    expect(answer.says.join(' ')).toMatch(/keepers say 200 to 250.*150 to 220/)
+  })
+  test('for meat the order turns round', () => {
+    expect(names(answerLines(ask({ compare: [red('heritage'), red('production')], goals: ['meat'] })))[0]).toMatch(
+      /^heritage/,
+    )
+  })
+  test('without prices there is no money; with them the year is counted', () => {
+    expect(answer.options.every((option) => option.money === undefined)).toBe(true)
+    const priced = answerLines(ask({ compare: [red('production')], prices: { feedPerKg: 0.9, eggsPerDozen: 3 } }))
+    expect(priced.options[0]!.money!.incomeLessFeedByYear).toHaveLength(5)
+    expect(priced.options[0]!.money!.keepUntilYear).toBeGreaterThan(0)
+    const feedOnly = answerLines(ask({ compare: [red('production')], prices: { feedPerKg: 0.9 } }))
+    expect(feedOnly.options[0]!.money).toMatchObject({ incomeLessFeedByYear: [], keepUntilYear: null })
+  })
+})
+
+test('one breed named alone is a question about its lines', () => {
+  const lines = breedNamed('Rhode Island Red')!.lines.filter((line) => line.eggsFirstYear).length
+  expect(answerLines(ask({ compare: [{ breed: 'Rhode Island Red' }] })).options).toHaveLength(lines)
+})
+test('a cross stands beside a line', () => {
+  const cross = { cross: { sire: red('heritage'), dam: { breed: 'Rhode Island White', line: 'production' } } }
+  const answer = answerLines(ask({ compare: [cross, { breed: 'Light Sussex' }], goals: ['eggs'] }))
+  expect(names(answer)).toContain('heritage Rhode Island Red x production Rhode Island White')
+  expect(answer.assumptions.join(' ')).toMatch(/Light Sussex means its utility line/)
+})
+
+describe('the best of the catalogue', () => {
+  const best = (...goals: LinesQuestion['goals']): LinesAnswer => answerLines(ask({ goals }))
+  test('for eggs: light or hybrid laying stock, over 650 in three years, under 2.3 kg a dozen', () => {
+    for (const option of best('eggs').options) {
+      expect(option.eggsThreeYears.likely).toBeGreaterThan(650)
+      expect(option.feedKgPerDozen.likely).toBeLessThan(2.3)
+    }
+  })
+  test('for meat and eggs: dual-purpose stock, none of it a mere layer or a mere table bird', () => {
+    for (const option of best('eggs', 'meat').options) {
+      expect(option.eggsThreeYears.likely).toBeGreaterThan(500)
+      expect(option.carcassKg.likely).toBeGreaterThan(1.3)
+    }
+  })
+  test('for show: show lines', () => {
+    for (const option of best('show').options) expect(option.name).toMatch(/exhibition/)
+  })
+  test('otherwise none', () => {
+    for (const goal of ['eggs', 'calm', 'cold', 'family'] as const)
+      for (const name of names(best(goal))) expect(name).not.toMatch(/exhibition/)
+  })
+  test('for calm: nothing flighty, wild or assertive', () => {
+    for (const option of best('calm').options) expect(option.temper).toMatch(/^(very )?calm$/)
+  })
+  test('for broody hens: more days sitting than for eggs', () => {
+    const least = Math.min(...best('broody').options.map((option) => option.broodyDays.likely))
+    expect(least).toBeGreaterThan(Math.max(...best('eggs').options.map((option) => option.broodyDays.likely)))
+  })
+  test('for olive eggs: a dark-egg and a blue-egg breed crossed', () => {
+    expect(names(best('olive-eggs')).join(' ')).toMatch(/Marans.*x.*(Legbar|Ameraucana)/)
+  })
+  test('wishes that no bird meets are said to be too many', () => {
+    const none = best('blue-eggs', 'dark-eggs')
+    expect(none.options).toEqual([])
+    expect(none.summary).toMatch(/leave one wish out/)
+  })
+})
+
+describe('costs', () => {
+  test('a cockerel to eight weeks at 1.00 a kilogram costs what he eats', () => {
+    const answer = answerLines(ask({ topic: 'cockerel-cost', weeks: 8, prices: { feedPerKg: 1 } }))
+    expect(answer.summary).toMatch(/2\.1 kg of feed, £2\.10/)
+    expect(answer.cautions.map((caution) => caution.topic)).toEqual(['surplus-males'])
+  })
+  test('without a price: kilograms, and the price is asked for', () => {
+    const says = answerLines(
+      ask({ topic: 'cockerel-cost', weeks: 16, manner: { symbols: false, units: 'imperial' } }),
+    ).says.join(' ')
+    expect(says).toMatch(/16 lb/)
+    expect(says).not.toMatch(/£|\$/)
+    expect(says).toMatch(/Tell me/)
+  })
+  test('six hens eat six times one hen', () => {
+    const grams = (hens: number): number =>
+      Number(/about (\d+) g a day/.exec(answerLines(ask({ topic: 'feed-cost', hens })).says[0]!)![1])
+    expect(Math.abs(grams(6) - 6 * grams(1))).toBeLessThanOrEqual(35) // each rounded to 10 g
+  })
+  test('hatching counts the brother, buying the chick', () => {
+    const answer = answerLines(ask({ topic: 'buy-or-hatch', prices: { feedPerKg: 0.6, chick: 8 } }))
+    expect(answer.summary).toMatch(/£\d+\.\d\d from a bought sexed chick, £\d+\.\d\d hatched/)
+    expect(answer.options).toEqual([])
+  })
+})
+
+test('the classic crosses and the disputed lines are of the catalogue, lines and all', () => {
+  const known = ({ breed, line }: BirdRef): boolean => {
+    const found = breedNamed(breed ?? '')
+    return found?.name === breed && (line === undefined || found?.lines.some((l) => l.id === line) === true)
+  }
+  const birds = [...sexedCrosses, ...eggCrosses].flatMap(({ sire, dam }) => [sire, dam])
+  expect([...birds, ...disagreements].filter((bird) => !known(bird))).toEqual([])
+})
+
+test('whatever is asked, the answer has its shape and a summary that fits', () => {
+  const bird = fc.constantFrom<BirdRef>(
+    { breed: 'Light Sussex' },
+    red('production'),
+    {},
+    { breed: 'Red bird' },
+    { cross: { sire: {}, dam: red('heritage') } },
+  )
+  fc.assert(
+    fc.property(
+      fc.subarray(Goal.options, { maxLength: 4 }),
+      fc.array(bird, { maxLength: 3 }),
+      fc.constantFrom<LinesQuestion['topic']>('compare', 'feed-cost', 'keep-until', 'cockerel-cost', 'buy-or-hatch'),
+      fc.record(
+        {
+          feedPerKg: fc.double({ min: 0.01, max: 50, noNaN: true }),
+          eggsPerDozen: fc.double({ min: 0.01, max: 50, noNaN: true }),
+          chick: fc.nat(50),
+        },
+        { requiredKeys: [] },
+      ),
+      (goals, compare, topic, prices) => {
+        const answer = answerLines(ask({ goals, compare, topic, prices: { ...prices } }))
+        expect(LinesAnswer.safeParse(answer).error).toBeUndefined()
+        expect(answer.summary.length).toBeGreaterThan(10)
+      },
+    ),
+    { numRuns: 200 },
+  )
+})
