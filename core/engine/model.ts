@@ -41,7 +41,7 @@ export function compile<T, W, S>(
   for (const bird of matters.filter((bird) => !parents.has(bird) && !together.includes(bird))) {
     const own = partsOf(frame, narrowed, bird)
     const small = own.every(({ codes }) => cellsOf(codes.map(({ length }) => length)) <= leafCells)
-    if (small || birds[bird]!.sex === 'U') parts.set(bird, own)
+    if (small || birds[bird]!.sex === 'U' || birds[bird]!.copies !== undefined) parts.set(bird, own)
   }
   const whole = matters.filter((bird) => !parts.has(bird))
   const places = whole.flatMap((bird) => narrowed[bird]!.map((_, group): Place => [bird, group]))
@@ -119,7 +119,7 @@ function addLeaves<T, W, S>(
         const scope = scopeOf(part.parents)
         const key = `${scope.join()}\n${part.name}`
         const group = alike.get(key) ?? { scope, litter: table, n: 0 }
-        alike.set(key, { ...group, n: group.n + 1 })
+        alike.set(key, { ...group, n: group.n + (frame.pedigree.birds[bird]!.copies ?? 1) })
         return { part, litter: table, scope }
       }),
     )

@@ -15,6 +15,8 @@ export type Bird = {
   /** By group, for founders. A group without one follows from the allele frequencies, in Hardy-Weinberg and linkage equilibrium. */
   readonly prior?: ReadonlyMap<number, Prior> | undefined
   readonly readings: readonly Reading[]
+  /** A bird without chicks may stand for several brothers or sisters, on each of which the same was read. */
+  readonly copies?: number | undefined
 }
 
 export type Pedigree = { readonly genome: Genome; readonly birds: readonly Bird[] }
