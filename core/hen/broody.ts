@@ -6,7 +6,7 @@ import { broodiness } from '../data/hen/broody.ts'
 import { lineMean, type Crossbred } from './crossbred.ts'
 
 /** Where a line of this broody rate stands on the hidden scale; where it was bred out, far below. */
-export const inclination = (rate: number): number =>
+const inclination = (rate: number): number =>
   rate <= broodiness.neverUpToRate ? broodiness.never : normalQuantile(Math.min(rate, 0.99), 0, 1)
 
 /** Share of hens that go broody in a year if let: a range. Not on the Z: both ways of a cross agree in the trial. */

@@ -7,7 +7,7 @@ export type Gamete = ReadonlyMap<string, number>
 export type Genome = { readonly fromSire: Gamete; readonly fromDam: Gamete; readonly zs: readonly Gamete[] }
 
 /** The mean of several gametes, equal weight each. */
-export function blend(gametes: readonly Gamete[]): Gamete {
+function blend(gametes: readonly Gamete[]): Gamete {
   const shares = new Map<string, number>()
   for (const gamete of gametes)
     for (const [line, share] of gamete) shares.set(line, (shares.get(line) ?? 0) + share / gametes.length)

@@ -16,7 +16,7 @@ export const chanceOfAtMost = (most: number, n: number, p: number): number => bi
 export const numberNotExceeded = (q: number, n: number, p: number): number => binomialQuantile(q, n, p)
 
 /** Beyond this many eggs nothing is reckoned. */
-export const mostEggs = 1_000_000
+const mostEggs = 1_000_000
 
 /** The smallest n for which `enough(n)` holds, from <= n <= most; null where none does. `enough` must stay true once it is. */
 function smallest(from: number, most: number, enough: (n: number) => boolean): number | null {

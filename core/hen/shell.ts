@@ -20,7 +20,7 @@ export function brownScore(bird: Crossbred): number {
 }
 
 /** Share of the daughters whose Z comes from a line that is thought to hold brown back. */
-export const paleZShare = (bird: Crossbred): number =>
+const paleZShare = (bird: Crossbred): number =>
   bird.stocks.reduce((sum, stock, at) => sum + (stock.paleZ ? bird.zs[at]! : 0), 0)
 
 /** Variance that a gamete brings by being mixed of lines: none from a pure bird, half an F2's from each of two F1. */

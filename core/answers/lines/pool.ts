@@ -19,7 +19,7 @@ function once<T>(make: () => T): () => T {
 }
 
 /** Every line of the catalogue and every classic cross; reckoned when first asked for. */
-export const everyCandidate = once((): readonly Candidate[] => [
+const everyCandidate = once((): readonly Candidate[] => [
   ...breeds.filter(isNamed).flatMap(linesOf).map(candidate),
   ...[...sexedCrosses, ...eggCrosses].map((cross) => candidate({ cross })),
 ])

@@ -136,7 +136,7 @@ test('whatever is asked, the answer has its shape and a summary that fits', () =
         chicks: some(fc.integer({ min: 1, max: 30 })),
       }),
       (asked) => {
-        const answer = answerHatch(ask(asked as Partial<HatchQuestion>))
+        const answer = answerHatch(ask(asked))
         expect(HatchAnswer.safeParse(answer).error).toBeUndefined()
       },
     ),

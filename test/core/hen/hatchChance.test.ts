@@ -25,7 +25,7 @@ describe(`against ${table.program}`, () => {
       const rate = { mean: row.mean, between: row.between }
       const got =
         row.exactly === undefined
-          ? chanceOverHatches(row.atLeast!, row.n, rate, row.pullet!)
+          ? chanceOverHatches(row.atLeast, row.n, rate, row.pullet)
           : chanceOfExactly(row.exactly, row.n, rate)
       expect(Math.abs(got - row.chance)).toBeLessThan(1e-10)
     }

@@ -22,11 +22,8 @@ function firstCross(
   of: readonly [number, number],
   lines: readonly [Partial<Stock>, Partial<Stock>],
 ): Span {
-  const [one, other] = of.map((x, i) => stock(`line ${i}`, { ...lines[i], eggsFirstYear: exactly(x) })) as [
-    Stock,
-    Stock,
-  ]
-  return crossbredTrait(daughter(cock(one), hen(other)), p, (s) => s.eggsFirstYear)
+  const line = (at: 0 | 1): Stock => stock(`line ${at}`, { ...lines[at], eggsFirstYear: exactly(of[at]) })
+  return crossbredTrait(daughter(cock(line(0)), hen(line(1))), p, (s) => s.eggsFirstYear)
 }
 
 const leghorn = { family: 'Leghorn', type: 'light' } as const
@@ -125,13 +122,13 @@ test('Light Sussex x Brown Leghorn: some heterosis in eggs, reciprocals not alik
   const pure = [sussex, leghorn].map((bird) => expectHen({ sire: bird, dam: bird }, []))
   const [one, other] = [expectHen({ sire: sussex, dam: leghorn }, []), expectHen({ sire: leghorn, dam: sussex }, [])]
   const mid = (pure[0]!.eggsFirstYear.likely + pure[1]!.eggsFirstYear.likely) / 2
-  expect(one!.eggsFirstYear.likely).toBeGreaterThan(mid)
-  expect(other!.eggsFirstYear.likely).toBeGreaterThan(mid)
-  expect(one!.bodyWeightKg.likely).not.toBe(other!.bodyWeightKg.likely)
+  expect(one.eggsFirstYear.likely).toBeGreaterThan(mid)
+  expect(other.eggsFirstYear.likely).toBeGreaterThan(mid)
+  expect(one.bodyWeightKg.likely).not.toBe(other.bodyWeightKg.likely)
 })
 
 describe('broodiness of Leghorn x bantam, the trial the threshold was set on (Romanov et al. 2002, read)', () => {
-  const leghorn = stock('Leghorn', { ...{ family: 'Leghorn', type: 'light' }, broodyRate: 0 })
+  const leghorn = stock('Leghorn', { family: 'Leghorn', type: 'light', broodyRate: 0 })
   const bantam = stock('bantam', { type: 'bantam', broodyRate: 0.786 })
   test('both ways of the first cross: 56.8 and 61.6 in 100 lie inside the range, and the two ways agree', () => {
     const [one, other] = [
