@@ -11,8 +11,6 @@ import { assumptionWords, birdsOf, uniqueSources } from './parts.ts'
 import { severalSummary } from './crossSeveral.ts'
 import { summaryOf } from './crossSummary.ts'
 
-type Mating = { readonly sire: BirdRef; readonly dam: BirdRef }
-
 /** More matings than these in one message are answered for the first ones only. */
 const mostMatings = 12
 
