@@ -7,6 +7,7 @@ import { answerDecline } from './answers/decline.ts'
 import { answerFact } from './answers/fact.ts'
 import { answerFault } from './answers/fault.ts'
 import { answerHatch } from './answers/hatch.ts'
+import { sexingAccuracy } from './answers/hatch/sexed.ts'
 import { answerLines } from './answers/lines.ts'
 import { answerParents } from './answers/parents.ts'
 import { answerPartners } from './answers/partners.ts'
@@ -23,7 +24,7 @@ export function resolve(question: Question): Answer {
     case 'parents':
       return answerParents(question)
     case 'hatch':
-      return answerHatch(question)
+      return answerHatch(question, sexingAccuracy(question))
     case 'lines':
       return answerLines(question)
     case 'fact':

@@ -31,13 +31,14 @@ function find(question: HatchQuestion, given: Given, certainty: number): Found {
 
 const isCount = ({ topic }: HatchQuestion): boolean => topic === 'eggs-to-set' || topic === 'pullets-from'
 
-function assumed(question: HatchQuestion): readonly string[] {
+function assumed(question: HatchQuestion, accuracy: number | null): readonly string[] {
   if (!isCount(question)) return []
   const own =
     question.shipped === undefined && question.hatchRate === undefined ? ['the eggs are your own, not posted'] : []
   const sure =
     question.certainty === undefined && question.pulletsWanted !== undefined ? ['nine times in ten is sure enough'] : []
-  return [...own, ...sure]
+  const sexed = accuracy === null ? [] : ['you sex the chicks at hatch and keep those you read as pullets']
+  return [...own, ...sure, ...sexed]
 }
 
 const sources: Readonly<Record<HatchQuestion['topic'], readonly Citation[]>> = {
@@ -62,7 +63,7 @@ export function answerHatch(question: HatchQuestion, sexingAccuracy: number | nu
   const due = cautionsDue(question)
   return {
     kind: 'hatch',
-    assumptions: [...assumptionWords(question.assumed), ...assumed(question)],
+    assumptions: [...assumptionWords(question.assumed), ...assumed(question, sexingAccuracy)],
     assumed: question.assumed,
     cautions: cautionFor(due),
     sources: uniqueSources([...sources[question.topic], ...cautionSources(due)]),

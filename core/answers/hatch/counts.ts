@@ -42,6 +42,12 @@ function ifPosted(
   return set === null ? [] : [`Posted eggs hatch worse, and less evenly: of those, set ${set}.`]
 }
 
+/** A cross that cannot be sexed at hatch: every male is fed until he shows. */
+const allReared = ({ mating }: HatchQuestion, { sexingAccuracy }: Given): readonly string[] =>
+  mating && sexingAccuracy === null
+    ? ['I count on no sexing at hatch in this cross: all chicks are reared until they show.']
+    : []
+
 export function eggsToSet(question: HatchQuestion, given: Given, certainty: number): Found {
   const wanted = question.pulletsWanted
   const p = pulletOfEgg(given)
@@ -61,6 +67,7 @@ export function eggsToSet(question: HatchQuestion, given: Given, certainty: numb
     distribution: ladder(wanted, p),
     summary: `Set about ${eggs(set)} to have ${pullets(wanted)} in lay, ${percent(certainty)} sure.`,
     says: [
+      ...allReared(question, given),
       ...ifPosted(question, wanted, certainty, given.sexingAccuracy),
       ...overHatches(question, wanted, certainty, given),
     ],
