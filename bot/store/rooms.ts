@@ -7,6 +7,8 @@ export type RoomRow = {
   /** When it was last said that the bot may not speak there, that it cannot read there; ms since 1970. */
   readonly mute?: number | undefined
   readonly unread?: number | undefined
+  /** The room that moved into this one. */
+  readonly was?: string | undefined
 }
 
 export type Rooms = {
@@ -21,20 +23,21 @@ export type Rooms = {
 export function roomsOf(sql: DatabaseSync): Rooms {
   const all = sql.prepare('SELECT room FROM rooms')
   const read = sql.prepare('SELECT * FROM rooms WHERE room=?')
-  const write = sql.prepare('INSERT OR REPLACE INTO rooms VALUES(?,?,?,?,?)')
+  const write = sql.prepare('INSERT OR REPLACE INTO rooms VALUES(?,?,?,?,?,?)')
   const of = (room: string): RoomRow | undefined => {
     const row = read.get(room)
     if (!row) return undefined
     const number = (name: string): number | undefined => (row[name] === null ? undefined : Number(row[name]))
-    const inviter = row['inviter'] === null ? undefined : String(row['inviter'])
-    return { inviter, greeted: row['greeted'] === 1, mute: number('mute'), unread: number('unread') }
+    const text = (name: string): string | undefined => (row[name] === null ? undefined : String(row[name]))
+    const [mute, unread] = [number('mute'), number('unread')]
+    return { inviter: text('inviter'), greeted: row['greeted'] === 1, mute, unread, was: text('was') }
   }
   return {
     all: () => all.all().map((row) => String(row['room'])),
     of,
     set: (room, changes) => {
-      const { inviter, greeted, mute, unread } = { greeted: false, ...of(room), ...changes }
-      write.run(room, inviter ?? null, greeted ? 1 : 0, mute ?? null, unread ?? null)
+      const { inviter, greeted, mute, unread, was } = { greeted: false, ...of(room), ...changes }
+      write.run(room, inviter ?? null, greeted ? 1 : 0, mute ?? null, unread ?? null, was ?? null)
     },
     forgetRoom: (room) => void sql.prepare('DELETE FROM rooms WHERE room=?').run(room),
     forgetPerson: (person) => void sql.prepare('UPDATE rooms SET inviter=NULL WHERE inviter=?').run(person),

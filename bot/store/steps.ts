@@ -33,8 +33,9 @@ export const steps: readonly string[] = [
      at INTEGER NOT NULL) STRICT, WITHOUT ROWID;
 
    -- Rooms the bot is in. inviter: told when the bot may not speak. mute, unread: when it was last said that it cannot.
+   -- was: the room that moved into this one.
    CREATE TABLE rooms(room TEXT PRIMARY KEY, inviter TEXT, greeted INTEGER NOT NULL DEFAULT 0,
-     mute INTEGER, unread INTEGER) STRICT, WITHOUT ROWID;
+     mute INTEGER, unread INTEGER, was TEXT) STRICT, WITHOUT ROWID;
 
    -- The state of each room as the network last told it, without messages.
    CREATE TABLE synced(room TEXT PRIMARY KEY, how TEXT NOT NULL, data TEXT NOT NULL) STRICT, WITHOUT ROWID`,

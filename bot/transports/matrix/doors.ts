@@ -1,0 +1,99 @@
+// bot/transports/matrix/doors.ts: which rooms the bot enters and leaves: invitations, moved rooms, empty rooms.
+import { hashed, type Log } from '../../log.ts'
+import { invitedByStranger, invitedToEncrypted, leftEmpty, strayRoom } from '../../render/room.ts'
+import type { MatrixConfig } from '../../settings.ts'
+import type { Store } from '../../store.ts'
+import * as z from 'zod'
+
+/** What is asked of the server about rooms. */
+export type DoorWire = {
+  readonly join: (room: string, via: readonly string[]) => Promise<void>
+  /** Leaves and forgets it. Already out counts as done. */
+  readonly leave: (room: string, reason: string) => Promise<void>
+  /** The event that made the room, as far as the bot may see it. */
+  readonly creation: (room: string) => Promise<unknown>
+}
+
+export type Invitation = { readonly room: string; readonly from: string; readonly isEncrypted: boolean }
+
+const Stripped = z.object({
+  type: z.string(),
+  sender: z.string().catch(''),
+  state_key: z.string().catch(''),
+  content: z.record(z.string(), z.unknown()).catch({}),
+})
+const InviteState = z.object({
+  invite_state: z.object({ events: z.array(z.unknown()).catch([]) }).catch({ events: [] }),
+})
+
+/** @param data the room's part of the invitations in a /sync answer */
+export function invitationIn(room: string, data: unknown, me: string): Invitation | undefined {
+  const events = (InviteState.safeParse(data).data?.invite_state.events ?? []).flatMap(
+    (event) => Stripped.safeParse(event).data ?? [],
+  )
+  const invited = events.find(
+    (event) => event.type === 'm.room.member' && event.state_key === me && event.content['membership'] === 'invite',
+  )
+  if (!invited) return undefined
+  return { room, from: invited.sender, isEncrypted: events.some(({ type }) => type === 'm.room.encryption') }
+}
+
+const serverOf = (id: string): string => id.slice(id.indexOf(':') + 1)
+
+export const mayInvite = (config: MatrixConfig, person: string): boolean =>
+  config.invitesFromUsers.includes(person) || config.invitesFromServers.includes(serverOf(person))
+
+const whoMay = (config: MatrixConfig): readonly string[] => [
+  ...config.invitesFromUsers,
+  ...config.invitesFromServers.map((server) => `members of ${server}`),
+]
+
+export type Doors = {
+  readonly answer: (invitation: Invitation) => Promise<void>
+  /** The room has moved, says somebody in it. */
+  readonly follow: (from: string, to: string, saidBy: string) => Promise<void>
+  readonly leaveEmpty: (room: string) => Promise<void>
+}
+
+const Creation = z.object({ predecessor: z.object({ room_id: z.string() }) })
+
+export function doorsOf(config: MatrixConfig, store: Store, wire: DoorWire, log: Log): Doors {
+  const survived = async (what: string, room: string, work: () => Promise<void>): Promise<boolean> => {
+    try {
+      await work()
+      log.info({ room: hashed(room) }, what)
+      return true
+    } catch (error) {
+      log.warn({ room: hashed(room), error: String(error).slice(0, 200) }, `could not: ${what}`)
+      return false
+    }
+  }
+  return {
+    answer: async ({ room, from, isEncrypted }) => {
+      const isAllowed = mayInvite(config, from) || config.invitesToRooms.includes(room)
+      if (!isAllowed || (isEncrypted && !config.encryption)) {
+        const reason = isAllowed ? invitedToEncrypted : invitedByStranger(whoMay(config))
+        await survived('refused an invitation', room, () => wire.leave(room, reason))
+        return
+      }
+      store.rooms.set(room, { inviter: from })
+      const isIn = await survived('came into a room', room, () => wire.join(room, [serverOf(from)]))
+      if (!isIn) store.rooms.forgetRoom(room)
+    },
+    follow: async (from, to, saidBy) => {
+      const isAllowed = mayInvite(config, saidBy) || config.invitesToRooms.includes(from)
+      if (!isAllowed) return log.warn({ room: hashed(from) }, 'room moved on the word of somebody who may not invite')
+      const before = store.rooms.of(from)
+      store.rooms.set(to, { inviter: before?.inviter, greeted: true, was: from })
+      const isIn = await survived('followed a moved room', to, () => wire.join(to, [serverOf(saidBy)]))
+      if (!isIn) return store.rooms.forgetRoom(to)
+      const made = Creation.safeParse(await wire.creation(to).catch(() => undefined))
+      const isRight = made.data?.predecessor.room_id === from
+      if (isRight) await survived('left the old room', from, () => wire.leave(from, ''))
+      else await survived('left a room that was not the new one', to, () => wire.leave(to, strayRoom))
+    },
+    leaveEmpty: async (room) => {
+      await survived('left an empty room', room, () => wire.leave(room, leftEmpty))
+    },
+  }
+}

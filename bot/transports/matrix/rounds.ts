@@ -1,0 +1,107 @@
+// bot/transports/matrix/rounds.ts: what follows a sync: gaps filled, rooms woken, invitations answered, moved and empty rooms seen to.
+import { setTimeout as sleep } from 'node:timers/promises'
+import type { MatrixClient } from 'matrix-js-sdk'
+import { invitedToEncrypted } from '../../render/room.ts'
+import { hashed, type Log } from '../../log.ts'
+import type { Config, MatrixConfig } from '../../settings.ts'
+import type { Gap } from '../../store/inbox.ts'
+import type { Store } from '../../store.ts'
+import { doorsOf, invitationIn, type Doors } from './doors.ts'
+import { fillGap } from './gaps.ts'
+import type { RoomIntake } from './intake.ts'
+import { keptSync, type SyncAnswer } from './keepSync.ts'
+import { doorWireOf, isEmpty, moved } from './rooms.ts'
+import { mayPass, type Wire } from './wire.ts'
+import type { Worker } from './worker.ts'
+
+export type Rounds = {
+  /** Once, after the first sync: what an earlier run left undone. Resolves when all gaps are filled or given up. */
+  readonly begin: () => Promise<void>
+  readonly after: (answer: SyncAnswer, rooms: readonly RoomIntake[]) => void
+}
+
+export type Grounds = {
+  readonly config: Config
+  readonly matrix: MatrixConfig
+  readonly client: MatrixClient
+  readonly store: Store
+  readonly wire: Wire
+  readonly worker: Worker
+  readonly log: Log
+  readonly now: () => number
+  readonly stop: AbortSignal
+}
+
+const dayMilliseconds = 24 * 60 * 60 * 1000
+const pauseBetweenTries = 5000 // ms
+
+/** Tries until it is filled, or until the server will not have it. */
+async function fill({ config, client, store, wire, log, now, stop }: Grounds, gap: Gap): Promise<void> {
+  const { messagesPerRoom: messages, days } = config.catchUp
+  for (; !stop.aborted; await sleep(pauseBetweenTries)) {
+    try {
+      const bounds = { messages, after: now() - days * dayMilliseconds }
+      const found = await fillGap(store, gap, wire, client.getUserId() ?? '', bounds, now())
+      log.info({ room: hashed(gap.room), found }, 'read what was said meanwhile')
+      return
+    } catch (error) {
+      if (mayPass(error)) continue
+      log.warn({ room: hashed(gap.room), error: String(error).slice(0, 200) }, 'could not read what was said meanwhile')
+      return store.inbox.closeGap(gap)
+    }
+  }
+}
+
+async function answerInvitations(doors: Doors, me: string, invited: Readonly<Record<string, unknown>>): Promise<void> {
+  for (const [room, data] of Object.entries(invited)) {
+    const invitation = invitationIn(room, data, me)
+    if (invitation) await doors.answer(invitation)
+  }
+}
+
+const touches = (answer: SyncAnswer, type: string): boolean =>
+  JSON.stringify(answer.rooms?.join ?? {}).includes(`"${type}"`)
+
+export function roundsOf(grounds: Grounds): Rounds {
+  const { matrix, client, store, worker, log } = grounds
+  const me = client.getUserId() ?? ''
+  const doorWire = doorWireOf(client)
+  const doors = doorsOf(matrix, store, doorWire, log)
+  let filling = Promise.resolve()
+  const fillAll = (): Promise<void> => {
+    filling = filling.then(async () => {
+      for (const gap of store.inbox.gaps()) {
+        await fill(grounds, gap)
+        worker.wake(gap.room)
+      }
+    })
+    return filling
+  }
+  const followMoves = async (): Promise<void> => {
+    for (const { from, to, saidBy } of moved(client)) await doors.follow(from, to, saidBy)
+  }
+  const leaveUnfit = async (rooms: readonly string[]): Promise<void> => {
+    for (const room of rooms) {
+      if (isEmpty(client, room)) await doors.leaveEmpty(room)
+      else if (!matrix.encryption && client.isRoomEncrypted(room)) await doorWire.leave(room, invitedToEncrypted)
+    }
+  }
+  const survived = (work: Promise<void>): void =>
+    void work.catch((error: unknown) => log.warn({ error: String(error).slice(0, 200) }, 'left undone after a sync'))
+
+  return {
+    begin: async () => {
+      await fillAll()
+      survived(answerInvitations(doors, me, keptSync(store)?.roomsData.invite ?? {}))
+      survived(followMoves().then(() => leaveUnfit(store.rooms.all())))
+    },
+    after: (answer, rooms) => {
+      if (rooms.some(({ gap }) => gap !== undefined)) survived(fillAll())
+      for (const { room, messages, joined } of rooms) if (messages.length > 0 || joined) worker.wake(room)
+      survived(answerInvitations(doors, me, answer.rooms?.invite ?? {}))
+      if (touches(answer, 'm.room.tombstone')) survived(followMoves())
+      if (touches(answer, 'm.room.member') || touches(answer, 'm.room.encryption'))
+        survived(leaveUnfit(rooms.map(({ room }) => room)))
+    },
+  }
+}

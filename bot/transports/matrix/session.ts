@@ -1,0 +1,163 @@
+// bot/transports/matrix/session.ts: one connection with the homeserver, from signing in to its end, in order.
+import { join } from 'node:path'
+import { ClientEvent, HttpApiEvent, SyncState, type MatrixClient } from 'matrix-js-sdk'
+import type { Log } from '../../log.ts'
+import type { Metrics } from '../../metrics.ts'
+import type { Service } from '../../serve.ts'
+import type { Config, MatrixConfig } from '../../settings.ts'
+import type { Store } from '../../store.ts'
+import type { Incoming } from '../../transport.ts'
+import { session as signIn } from './account.ts'
+import { clientOf, startSyncing, versionFault } from './client.ts'
+import { deviceKeyFault, isPublished } from './deviceKey.ts'
+import { lateOf, type Late } from './late.ts'
+import { patientFetch } from './patience.ts'
+import { roundsOf, type Rounds } from './rounds.ts'
+import { shopOf } from './shop.ts'
+import { SyncStore } from './syncStore.ts'
+import { openerOf, vouch, type Opener } from './trust.ts'
+import { watchOf } from './watch.ts'
+import { wireOf } from './wire.ts'
+import { workerOf, type Worker } from './worker.ts'
+
+export type House = {
+  readonly config: Config
+  readonly matrix: MatrixConfig
+  readonly store: Store
+  readonly log: Log
+  readonly metrics: Metrics
+  readonly serve: (service: Service, incoming: Incoming) => Promise<void>
+  readonly draw: Service['draw']
+  /** Ends the session in order. */
+  readonly stop: AbortSignal
+  /** Handed a new question at each session: is the bot at work and hearing? */
+  readonly asks: (isReady: () => boolean) => void
+}
+
+export type Ending =
+  | { readonly kind: 'stopped' }
+  /** Nothing was heard, not even a fault: worth a new try. */
+  | { readonly kind: 'deaf' }
+  /** The server no longer knows the token: worth signing in again. */
+  | { readonly kind: 'signed out' }
+  /** The operator must do something. */
+  | { readonly kind: 'fault'; readonly sentence: string }
+
+type Running = { readonly worker: Worker; readonly late: Late; readonly rounds: Rounds }
+
+const lookEvery = 10_000 // ms, for deafness
+const ownUpEvery = 60_000 // ms
+const stopWithin = 10_000 // ms, for the answers at hand
+
+function runningOf(house: House, client: MatrixClient): Running {
+  const { config, matrix, store, log, metrics, stop } = house
+  const wire = wireOf(client)
+  const now = Date.now
+  const shop = shopOf(house, client, wire, () => late, now)
+  const worker = workerOf(shop)
+  const late: Late = lateOf({ store, wire, log, metrics, now, wake: worker.wake })
+  return { worker, late, rounds: roundsOf({ config, matrix, client, store, wire, worker, log, now, stop }) }
+}
+
+/** Others must be able to find the device before anybody writes to it. */
+async function untilPublished(client: MatrixClient): Promise<void> {
+  while (!(await isPublished(client).catch(() => false)))
+    await new Promise((resolve) => {
+      setTimeout(resolve, 200)
+    })
+}
+
+async function trusted({ matrix, config, log, metrics }: House, client: MatrixClient, opener: Opener): Promise<void> {
+  try {
+    const isTrusted = await vouch(client, matrix, join(config.state, 'recovery-key'), opener, log)
+    metrics.trusted.set(isTrusted ? 1 : 0)
+  } catch (error) {
+    metrics.faults.inc({ kind: 'trust' })
+    log.error({ error: String(error).slice(0, 200) }, 'could not have the account vouch for this device')
+  }
+}
+
+const within = (milliseconds: number, work: Promise<void>): Promise<void> =>
+  Promise.race([
+    work,
+    new Promise<void>((resolve) => {
+      setTimeout(resolve, milliseconds).unref()
+    }),
+  ])
+
+/** Resolves when the session is over and its client has stopped. Rejects where the server cannot be reached to sign in. */
+export async function runSession(house: House): Promise<Ending> {
+  const { matrix, store, log, metrics, stop } = house
+  const cut = new AbortController()
+  const slowedDown = (): void => metrics.slowedDown.inc()
+  const fetchFn = patientFetch({ slowedDown, stop: cut.signal })
+  const account = await signIn(matrix, store.kept, fetchFn)
+  if (!account.ok) return { kind: 'fault', sentence: account.fault }
+
+  const watch = watchOf(Date.now)
+  const opener = openerOf()
+  let running: Running | undefined
+  const syncStore = new SyncStore(store, {
+    me: account.value.user,
+    greets: matrix.greets,
+    now: Date.now,
+    synced: (answer, rooms) => {
+      watch.heard()
+      metrics.syncs.inc()
+      metrics.messages.inc(rooms.reduce((sum, { messages }) => sum + messages.length, 0))
+      metrics.rooms.set(store.rooms.all().length)
+      running?.rounds.after(answer, rooms)
+    },
+  })
+  const client = clientOf(matrix.homeserver, account.value, syncStore, opener, fetchFn, log)
+  const unfit = await unfitness(client, house)
+  if (unfit !== undefined) {
+    client.stopClient()
+    return { kind: 'fault', sentence: unfit }
+  }
+
+  let isAtWork = false
+  house.asks(() => isAtWork && watch.isHearing())
+  const ending = new Promise<Ending>((resolve) => {
+    const begin = async (): Promise<void> => {
+      running = runningOf(house, client)
+      await running.rounds.begin()
+      await running.late.watchAll()
+      await untilPublished(client)
+      running.worker.wakeAll()
+      isAtWork = true
+      log.info({ rooms: store.rooms.all().length, encrypted: client.getCrypto() !== undefined }, 'ready')
+      void trusted(house, client, opener)
+    }
+    client.on(ClientEvent.Sync, (state, _before, data) => {
+      if (state === SyncState.Error || state === SyncState.Reconnecting) watch.failed()
+      if (state !== SyncState.Syncing || data?.catchingUp === true || running) return
+      void begin().catch((error: unknown) => resolve({ kind: 'fault', sentence: `Could not begin: ${String(error)}` }))
+    })
+    client.on(HttpApiEvent.SessionLoggedOut, () => resolve({ kind: 'signed out' }))
+    stop.addEventListener('abort', () => resolve({ kind: 'stopped' }))
+    const look = setInterval(() => {
+      if (watch.isDeaf()) resolve({ kind: 'deaf' })
+    }, lookEvery)
+    const confess = setInterval(() => void running?.late.ownUp(), ownUpEvery)
+    void startSyncing(client)
+    cut.signal.addEventListener('abort', () => {
+      clearInterval(look)
+      clearInterval(confess)
+    })
+  })
+  const end = await ending
+  house.asks(() => false)
+  if (running) await within(stopWithin, running.worker.stop())
+  client.stopClient()
+  cut.abort()
+  return end
+}
+
+/** What stands against working with this server and this device. */
+async function unfitness(client: MatrixClient, { matrix, store }: House): Promise<string | undefined> {
+  const fault = await versionFault(client)
+  if (fault !== undefined || !matrix.encryption) return fault
+  await client.initRustCrypto({ useIndexedDB: true })
+  return deviceKeyFault(client, store.kept)
+}
