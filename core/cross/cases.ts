@@ -15,7 +15,8 @@ const mostCases = 4
 export const isDecisive = ({ loci }: Doubt, byWing: boolean, colourTold: boolean): boolean =>
   loci.some((locus) => (isDecisiveLocus(locus) && (colourTold || !ofColour.has(locus))) || (byWing && locus === 'K'))
 
-export type Judged<T> = { readonly result: T; readonly signature: string }
+export type Judged<T> = { readonly result: T; readonly signature: string; readonly verdict: string }
+type Judge<T> = (settled: Settled) => Judged<T>
 type Way = { readonly settled: Settled; readonly weight: number }
 /** One case: its belief, its likeliest way, and every way that gives the same result. */
 export type Weighted<T> = {
@@ -25,24 +26,43 @@ export type Weighted<T> = {
   readonly result: T
 }
 
-/** Doubts of which some choice that is not rare gives another result, those with most belief on it first, `most` of them. */
-export function materialDoubts<T>(
-  doubts: readonly Doubt[],
-  judge: (settled: Settled) => Judged<T>,
-  most: number,
-): readonly Doubt[] {
-  const usual = judge(new Map()).signature
-  return doubts
-    .map((doubt) => ({
-      doubt,
-      otherwise: doubt.choices
-        .slice(1)
-        .filter(({ p }) => p >= rare)
-        .filter((choice) => judge(new Map([[doubt.id, choice]])).signature !== usual)
-        .reduce((sum, { p }) => sum + p, 0),
-    }))
-    .filter(({ otherwise }) => otherwise > 0)
-    .toSorted((a, b) => b.otherwise - a.otherwise)
+type Context = { readonly settled: Settled; readonly weight: number }
+
+/** A change of verdict matters more to a keeper than one of colour. */
+const verdictWorth = 4
+
+/** Belief on choices that give another result than the likeliest one, in one context. */
+function otherwise<T>(doubt: Doubt, { settled, weight }: Context, judge: Judge<T>): number {
+  const usual = judge(settled)
+  return doubt.choices
+    .slice(1)
+    .filter(({ p }) => p >= rare)
+    .map((choice) => ({ p: choice.p, judged: judge(new Map([...settled, [doubt.id, choice]])) }))
+    .filter(({ judged }) => judged.signature !== usual.signature)
+    .reduce((sum, { p, judged }) => sum + weight * p * (judged.verdict === usual.verdict ? 1 : verdictWorth), 0)
+}
+
+/**
+ * Doubts of which some choice that is not rare gives another result, those that matter most first, `most` of them.
+ * A doubt may matter only once another is settled (silver shows only where no black covers it), so each is looked at
+ * as things most likely are, and again in every other setting of the weightiest.
+ */
+export function materialDoubts<T>(doubts: readonly Doubt[], judge: Judge<T>, most: number): readonly Doubt[] {
+  const usual: Context = { settled: new Map(), weight: 1 }
+  const ranked = (contexts: readonly Context[]): readonly { readonly doubt: Doubt; readonly score: number }[] =>
+    doubts
+      .map((doubt) => ({
+        doubt,
+        score: contexts.reduce((sum, one) => sum + (one.settled.has(doubt.id) ? 0 : otherwise(doubt, one, judge)), 0),
+      }))
+      .filter(({ score }) => score > 0)
+      .toSorted((a, b) => b.score - a.score)
+  const [weightiest] = ranked([usual])
+  if (!weightiest) return []
+  const others = playedChoices(weightiest.doubt)
+    .slice(1)
+    .map((choice): Context => ({ settled: new Map([[weightiest.doubt.id, choice]]), weight: choice.p }))
+  return ranked([usual, ...others])
     .slice(0, most)
     .map(({ doubt }) => doubt)
 }

@@ -147,8 +147,7 @@ export function founder(
   const byLocus = new Map<string, readonly Choice[]>()
   for (const locus of new Set([...Object.keys(genes), ...Object.keys(told)])) {
     const gene = genes[locus]
-    const uniform =
-      !isDecisiveLocus(locus) || (colourOpen && ofColour.has(locus)) || (hides && locus !== 'c' && locus !== 'I')
+    const uniform = hides || !isDecisiveLocus(locus) || (colourOpen && ofColour.has(locus))
     const listed = gene ? scaled(choicesOf(locus, gene, sex, uniform)) : []
     const stated = told[locus]
     const choices = stated ? toldChoices(locus, stated, sex, listed) : listed

@@ -4,16 +4,23 @@ import type { Genotype } from '../vocabulary.ts'
 import { playedChoices, type Settled } from './cases.ts'
 import { ofColour, type Choice, type Doubt, type Founder } from './founder.ts'
 
-/** E is told in three words: pure for black, one copy of it, or none. */
-function groundWords(pair: readonly string[]): string {
-  const blacks = pair.filter((allele) => allele === 'E').length
-  if (blacks === pair.length) return 'pure for black'
-  if (blacks > 0) return 'carrying one copy of black'
-  return pair.includes('E^R') ? 'birchen below' : 'not black below'
+const grounds: Readonly<Record<string, string>> = {
+  'E^R': 'birchen',
+  'e^Wh': 'wheaten',
+  'e^b': 'partridge',
+  'e+': 'wild-type',
+  'e^y': 'wheaten',
 }
 
-function words(locus: string, pair: readonly string[]): string {
-  if (locus === 'E') return groundWords(pair)
+/** Under white, E is told as black or not; where it can be seen, by the name of the ground. */
+function groundWords(pair: readonly string[], hides: boolean): string {
+  const blacks = pair.filter((allele) => allele === 'E').length
+  if (blacks > 0) return blacks === pair.length ? 'pure for black' : 'carrying one copy of black'
+  return hides ? 'not black' : `on a ${grounds[pair[0] ?? ''] ?? 'patterned'} ground`
+}
+
+function words(locus: string, pair: readonly string[], hides: boolean): string {
+  if (locus === 'E') return groundWords(pair, hides)
   return givens[locus]?.says[pair.join('/')] ?? pair.join('/')
 }
 
@@ -25,11 +32,11 @@ function whiteWords(genotype: Genotype): string {
   return white.every((allele) => allele === 'c') ? 'recessive white' : 'not white'
 }
 
-const wordsOf = (genotype: Genotype): string =>
+const wordsOf = (genotype: Genotype, hides: boolean): string =>
   genotype['I'] && genotype['c']
     ? whiteWords(genotype)
     : Object.entries(genotype)
-        .map(([locus, pair]) => words(locus, pair))
+        .map(([locus, pair]) => words(locus, pair, hides))
         .join(' and ')
 
 /** The settings of one doubt that a case covers; undefined where it covers all of them, and so says nothing. */
@@ -44,11 +51,11 @@ function kindOf({ loci }: Doubt): Kind {
   return loci.some((locus) => ofColour.has(locus)) ? 'colour' : 'other'
 }
 
-const said = (doubts: readonly Doubt[], ways: readonly Settled[]): string =>
+const said = (doubts: readonly Doubt[], ways: readonly Settled[], hides: boolean): string =>
   doubts
     .map((doubt) => covered(doubt, ways))
     .filter((choices) => choices !== undefined)
-    .map((choices) => [...new Set(choices.map(({ genotype }) => wordsOf(genotype)))].slice(0, 3).join(' or '))
+    .map((choices) => [...new Set(choices.map(({ genotype }) => wordsOf(genotype, hides)))].slice(0, 3).join(' or '))
     .join(' and ')
 
 /**
@@ -66,6 +73,7 @@ export function givenWords(
       said(
         doubts.filter((doubt) => doubt.founder === bird.id && kindOf(doubt) === kind),
         ways,
+        bird.hides,
       )
     const below = of('colour')
     const clause = [of('white'), below !== '' && bird.hides ? `${below} under the white` : below, of('other')]

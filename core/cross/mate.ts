@@ -53,7 +53,11 @@ function judge(pair: Pair, mating: Mating, wing: boolean, colourTold: boolean): 
     const hatch = { M: out.M.kinds, F: out.F.kinds }
     const why = whyNot(genotypeOf(sire, 'M'), genotypeOf(dam, 'F'), hatch, colourTold)
     const sexing = sexHatch(hatch, pureBreed(mating), why, wing)
-    const judged = { result: { outcome: out, sexing, sire, dam }, signature: signature(out, sexing) }
+    const judged = {
+      result: { outcome: out, sexing, sire, dam },
+      signature: signature(out, sexing),
+      verdict: sexing.verdict,
+    }
     done.set(key, judged)
     return judged
   }
@@ -64,7 +68,7 @@ const unique = <T extends { readonly id: string }>(items: readonly T[]): readonl
 ]
 
 /** Doubts played through against each other: fewer where a parent is cross-bred and its chicks are many kinds anyway. */
-const mostDoubts = ({ sire, dam }: Pair): number => (sire.kind === 'founder' && dam.kind === 'founder' ? 3 : 1)
+const mostDoubts = ({ sire, dam }: Pair): number => (sire.kind === 'founder' && dam.kind === 'founder' ? 4 : 1)
 
 /** Ids of the founders that are mated themselves. */
 const parentsIn = ({ sire, dam }: Pair): ReadonlySet<string> =>
