@@ -7,7 +7,7 @@ import opentype from 'opentype.js'
 
 export type Face = 'plain' | 'bold' | 'title'
 /** How many pixels the picture has to a unit. */
-export const pixelsPerUnit = 2
+export const pixelsPerUnit = 1.75
 
 type Letter = { readonly advance: number; readonly outline: string; readonly known: boolean }
 type Font = { readonly unitsPerEm: number; readonly letter: (letter: string) => Letter }

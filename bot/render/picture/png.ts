@@ -5,15 +5,41 @@ export type Pixels = { readonly width: number; readonly height: number; readonly
 
 /** A PNG with a palette (PNG specification, third edition, colour type 3). All pixels are taken as opaque. */
 export function encode({ width, height, rgba }: Pixels): Uint8Array {
-  const pixels = new Uint32Array(rgba.buffer, rgba.byteOffset, width * height)
-  const { palette, indexOf } = reduce(pixels)
+  const runs = runsOf(new Uint32Array(rgba.buffer, rgba.byteOffset, width * height), width)
+  const { palette, indexOf } = reduce(runs)
   return Buffer.concat([
     signature,
     chunk('IHDR', header(width, height)),
     chunk('PLTE', Uint8Array.from(palette.flatMap((colour) => [...channels(colour)]))),
-    chunk('IDAT', deflateSync(rows(pixels, width, height, indexOf), { level: 6, memLevel: 9 })),
+    chunk('IDAT', deflateSync(rows(runs, width, height, indexOf), { level: 6, memLevel: 9 })),
     chunk('IEND', new Uint8Array()),
   ])
+}
+
+/** Neighbours of one colour in one row, so that each pixel is looked at once. */
+type Runs = { readonly count: number; readonly colours: Uint32Array; readonly lengths: Uint16Array }
+
+function runsOf(pixels: Uint32Array, width: number): Runs {
+  const colours = new Uint32Array(pixels.length)
+  const lengths = new Uint16Array(pixels.length)
+  let count = 0
+  for (let row = 0; row < pixels.length; row += width) {
+    let colour = pixels[row]!
+    let from = row
+    for (let at = row + 1; at < row + width; at += 1) {
+      const next = pixels[at]!
+      if (next === colour) continue
+      colours[count] = colour
+      lengths[count] = at - from
+      count += 1
+      colour = next
+      from = at
+    }
+    colours[count] = colour
+    lengths[count] = row + width - from
+    count += 1
+  }
+  return { count, colours, lengths }
 }
 
 const signature = Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a)
@@ -37,20 +63,13 @@ function chunk(type: string, data: Uint8Array): Uint8Array {
 }
 
 /** Each row led by a 0: no filter, the best for palettes. */
-function rows(pixels: Uint32Array, width: number, height: number, indexOf: (colour: number) => number): Uint8Array {
+function rows(runs: Runs, width: number, height: number, indexOf: (colour: number) => number): Uint8Array {
   const bytes = new Uint8Array((width + 1) * height)
-  let last = -1
-  let index = 0
-  for (let y = 0, from = 0, to = 0; y < height; y += 1) {
-    to += 1
-    for (let x = 0; x < width; x += 1, from += 1, to += 1) {
-      const colour = pixels[from]!
-      if (colour !== last) {
-        index = indexOf(colour)
-        last = colour
-      }
-      bytes[to] = index
-    }
+  let to = 0
+  for (let run = 0; run < runs.count; run += 1) {
+    if (to % (width + 1) === 0) to += 1
+    const index = indexOf(runs.colours[run]!)
+    for (const end = to + runs.lengths[run]!; to < end; to += 1) bytes[to] = index
   }
   return bytes
 }
@@ -58,23 +77,27 @@ function rows(pixels: Uint32Array, width: number, height: number, indexOf: (colo
 type Reduced = { readonly palette: readonly number[]; readonly indexOf: (colour: number) => number }
 
 /** The colours of whole areas, then the commonest of the soft edges; every other colour becomes one near to it. */
-function reduce(pixels: Uint32Array): Reduced {
-  const palette = ranked(pixels).slice(0, most)
-  const exact = new Map(palette.map((colour, at) => [colour, at]))
-  const near = new Int16Array(1 << 15).fill(-1) // by the five upper bits of each channel
+function reduce(runs: Runs): Reduced {
+  const palette = commonest(runs)
+  const near = new Int16Array(cells).fill(-1)
+  palette.forEach((colour, at) => {
+    near[cellOf(colour)] = at
+  })
   const nearest = nearestOf(palette)
   return {
     palette,
     indexOf: (colour) => {
-      const same = exact.get(colour)
-      if (same !== undefined) return same
-      const [r, g, b] = channels(colour)
-      const key = ((r >> 3) << 10) | ((g >> 3) << 5) | (b >> 3)
-      if (near[key]! < 0) near[key] = nearest(r, g, b)
-      return near[key]!
+      const cell = cellOf(colour)
+      if (near[cell]! < 0) near[cell] = nearest(...channels(colour))
+      return near[cell]!
     },
   }
 }
+
+/** Colours whose channels agree in their six upper bits count as one: by eye they are. */
+const cells = 1 << 18
+const cellOf = (colour: number): number =>
+  ((colour & 0xfc) << 10) | ((colour & 0xfc00) >> 4) | ((colour & 0xfc0000) >> 18)
 
 function nearestOf(palette: readonly number[]): (r: number, g: number, b: number) => number {
   const red = Int16Array.from(palette, (colour) => colour & 255)
@@ -94,17 +117,22 @@ function nearestOf(palette: readonly number[]): (r: number, g: number, b: number
 }
 
 /** Colours by weight. Pixels that lie in a run of their own colour weigh more: those are areas, not soft edges. */
-function ranked(pixels: Uint32Array): readonly number[] {
-  const weights = new Map<number, number>()
-  for (let from = 0; from < pixels.length;) {
-    const colour = pixels[from]!
-    let to = from + 1
-    while (pixels[to] === colour) to += 1
-    const run = to - from
-    weights.set(colour, (weights.get(colour) ?? 0) + (run > 2 ? run * areaWeight : run))
-    from = to
+function commonest(runs: Runs): readonly number[] {
+  const weights = new Uint32Array(cells)
+  const colours = new Uint32Array(cells)
+  const seen: number[] = []
+  for (let run = 0; run < runs.count; run += 1) {
+    const [colour, length] = [runs.colours[run]!, runs.lengths[run]!]
+    const cell = cellOf(colour)
+    const area = length > 2
+    if (weights[cell] === 0) seen.push(cell)
+    if (weights[cell] === 0 || area) colours[cell] = colour
+    weights[cell]! += area ? length * areaWeight : length
   }
-  return [...weights].toSorted((a, b) => b[1] - a[1]).map(([colour]) => colour)
+  return seen
+    .toSorted((a, b) => weights[b]! - weights[a]!)
+    .slice(0, most)
+    .map((cell) => colours[cell]!)
 }
 const areaWeight = 8
 

@@ -1,7 +1,7 @@
 // bot/render/picture/adult/head.ts: comb, wattles, face, beak, crest, muffs and tufts of a grown bird.
 import type { Sex } from '../../../../core/vocabulary.ts'
 import type { Look } from '../../../../core/looks/look.ts'
-import { downy } from '../downy.ts'
+import { softShape } from '../downy.ts'
 import type { Outline, Point } from '../curve.ts'
 import { flesh, type FeatherTones } from '../palette.ts'
 import { placed, svg, type Markup } from '../svg.ts'
@@ -90,8 +90,8 @@ const wattles = ([x, y]: Point, tone: Flesh, size: number): Markup =>
 
 const puff = (outline: Outline, [x, y]: Point, tones: FeatherTones, size: number): Markup =>
   placed(
-    svg`<path d="${downy(outline, 6, 3)}" fill="${tones.web}" stroke="${tones.edge}" stroke-width="1"/>
-      <path d="${downy(outline, 5, 2)}" fill="none" stroke="${tones.edge}" stroke-width="0.7" opacity="0.5" transform="scale(0.62)"/>`,
+    svg`${softShape(outline, { per: 6, length: 3, edge: 1 })(tones.web, tones.edge)}
+      <g transform="scale(0.6)">${softShape(outline, { per: 5, length: 2, edge: 0.9 })(tones.web, tones.line)}</g>`,
     x,
     y,
     size,

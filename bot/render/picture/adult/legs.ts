@@ -1,6 +1,6 @@
 // bot/render/picture/adult/legs.ts: thighs, shanks and feet of a grown bird.
 import type { Look } from '../../../../core/looks/look.ts'
-import { downy } from '../downy.ts'
+import { softShape } from '../downy.ts'
 import { closed, type Outline, type Point } from '../curve.ts'
 import { shanks, type FeatherTones } from '../palette.ts'
 import { placed, svg, type Markup } from '../svg.ts'
@@ -29,7 +29,7 @@ const thigh = (outline: Outline, tones: FeatherTones): Markup =>
 function feathering([x, y]: Point, { feet }: Look['form'], tones: FeatherTones): Markup | undefined {
   if (feet === 'clean') return undefined
   return placed(
-    svg`<path d="${downy(feet === 'feathered' ? fullBoot : lightBoot, 5, 3)}" fill="${tones.web}" stroke="${tones.edge}" stroke-width="1"/>`,
+    softShape(feet === 'feathered' ? fullBoot : lightBoot, { per: 5, length: 3, edge: 1 })(tones.web, tones.edge),
     x,
     y,
   )

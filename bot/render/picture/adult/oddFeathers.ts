@@ -1,6 +1,6 @@
 // bot/render/picture/adult/oddFeathers.ts: feathers that are not as usual: silkie fluff, frizzled curls, a bare neck.
 import type { Form, Look } from '../../../../core/looks/look.ts'
-import { downy } from '../downy.ts'
+import { downy, softShape } from '../downy.ts'
 import { along, closed, type Outline } from '../curve.ts'
 import { flesh, type FeatherTones } from '../palette.ts'
 import { round, svg, type Markup } from '../svg.ts'
@@ -13,7 +13,7 @@ import { texture } from './texture.ts'
 export function silky(shape: Shape, coat: Coat, form: Form): Markup {
   const tones = coat.back.tones
   const puff = (outline: Outline, { web, line }: FeatherTones, width: number) =>
-    svg`<path d="${downy(outline, 9, 6)}" fill="${web}" stroke="${line}" stroke-width="${width}"/>`
+    softShape(outline, { per: 9, length: 6, edge: width })(web, line)
   return svg`
     ${form.tail === 'tailed' && puff(silkyTail(shape), coat.tail.tones, 1.2)}
     ${puff(shape.body, tones, 1.5)}
@@ -51,7 +51,7 @@ export const curlMarks = (fields: Fields, coat: Coat): Markup[] =>
 export const bareNeck = (shape: Shape, form: Form, tones: FeatherTones, skin: Look['skin']): Markup => {
   const foot = shape.bareNeck[2]
   return svg`<path d="${closed(shape.bareNeck)}" fill="${skin === 'dark' ? flesh.darkFace : flesh.bare}" stroke="${flesh.combEdge}" stroke-width="1"/>
-    ${form.neck === 'bow-tie' && svg`<path d="${downy(bowTie(foot![4] - 4, foot![5] - 8), 5, 3)}" fill="${tones.web}" stroke="${tones.edge}" stroke-width="1"/>`}`
+    ${form.neck === 'bow-tie' && softShape(bowTie(foot![4] - 4, foot![5] - 8), { per: 5, length: 3, edge: 1 })(tones.web, tones.edge)}`
 }
 const bowTie = (x: number, y: number): Outline => [
   [x - 7, y - 4],

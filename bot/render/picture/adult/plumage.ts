@@ -43,4 +43,4 @@ const nearThigh = (shape: Shape, { tones, wears }: Paint, fields: Fields): Marku
   ${wears.map((worn) => texture(worn.texture, fields.thigh, shape.lie.fluff, worn.colour, worn.opacity))}`
 
 const quills = (path: string, { tones }: Paint): Markup =>
-  svg`<path d="${path}" fill="none" stroke="${tones.line}" stroke-width="0.9" opacity="0.8"/>`
+  svg`<path d="${path}" fill="none" stroke="${tones.line}" stroke-width="0.9" stroke-opacity="0.8"/>`

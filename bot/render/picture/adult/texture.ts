@@ -38,8 +38,8 @@ export function texture(kind: Texture, feathers: readonly Feather[], lie: Lie, c
   const { of, path, stroke } = wears[kind]
   const d = (of === undefined ? feathers : feathers.filter(of)).map((feather) => path(placeOn(feather), lie)).join('')
   return stroke === 0
-    ? svg`<path d="${d}" fill="${colour}" opacity="${opacity}"/>`
-    : svg`<path d="${d}" fill="none" stroke="${colour}" stroke-width="${stroke}" stroke-linecap="round" opacity="${opacity}"/>`
+    ? svg`<path d="${d}" fill="${colour}" fill-opacity="${opacity}"/>`
+    : svg`<path d="${d}" fill="none" stroke="${colour}" stroke-width="${stroke}" stroke-linecap="round" stroke-opacity="${opacity}"/>`
 }
 
 function placeOn({ x, y, angle }: Feather): Place {

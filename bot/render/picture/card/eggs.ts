@@ -39,4 +39,4 @@ export function eggs(hen: Hen, room: Room): Block {
 
 const egg = (x: number, y: number, shell: string, line: string): Markup => svg`
   <path d="M${x} ${y - 15}C${x + 7} ${y - 15} ${x + 12} ${y - 3} ${x + 12} ${y + 4}C${x + 12} ${y + 11} ${x + 6.5} ${y + 15} ${x} ${y + 15}C${x - 6.5} ${y + 15} ${x - 12} ${y + 11} ${x - 12} ${y + 4}C${x - 12} ${y - 3} ${x - 7} ${y - 15} ${x} ${y - 15}Z" fill="${shell}" stroke="${line}" stroke-width="1.2"/>
-  <path d="M${x - 6} ${y - 3}C${x - 5} ${y - 7} ${x - 3} ${y - 10} ${x - 1} ${y - 11}" fill="none" stroke="#ffffff" stroke-width="1.6" stroke-linecap="round" opacity="0.7"/>`
+  <path d="M${x - 6} ${y - 3}C${x - 5} ${y - 7} ${x - 3} ${y - 10} ${x - 1} ${y - 11}" fill="none" stroke="#ffffff" stroke-width="1.6" stroke-linecap="round" stroke-opacity="0.7"/>`

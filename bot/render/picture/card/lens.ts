@@ -1,6 +1,6 @@
 // bot/render/picture/card/lens.ts: the sign seen close: head from above, back, spread wing, face or leg, in a ring.
 import type { Chick, Look } from '../../../../core/looks/look.ts'
-import { downy } from '../downy.ts'
+import { softShape } from '../downy.ts'
 import type { Outline } from '../curve.ts'
 import { downs, flesh, rooms, type DownTones, type Room } from '../palette.ts'
 import { svg, type Markup } from '../svg.ts'
@@ -30,7 +30,7 @@ const round = (rx: number, ry: number): Outline => [
   [-rx * 0.55, ry, -rx, ry * 0.55, -rx, 0],
 ]
 const blob = (rx: number, ry: number, x: number, y: number, fill: string, edge: string, tuft = 2): Markup => svg`
-  <path d="${downy(round(rx, ry), 9, tuft)}" transform="translate(${x} ${y})" fill="${fill}" stroke="${edge}" stroke-width="1.2"/>`
+  <g transform="translate(${x} ${y})">${softShape(round(rx, ry), { per: 9, length: tuft, edge: 1.2 })(fill, edge)}</g>`
 
 const beakAbove = (y: number): Markup => svg`
   <path d="M-4.4 ${y + 6}Q-2 ${y} 0 ${y - 3}Q2 ${y} 4.4 ${y + 6}Z" fill="${flesh.horn}" stroke="${flesh.hornEdge}" stroke-width="1"/>`
@@ -48,9 +48,9 @@ const headTop: View = (chick, tones, point) => svg`
   ${spotFromAbove(chick, point)}`
 
 function spotFromAbove({ headSpot }: Chick, point: string): Markup {
-  if (headSpot === 'small') return blob(4.6, 4.8, 0, 5, spotTone, 'none', 1.4)
-  if (headSpot === 'large') return blob(9.5, 9, 0, 5, spotTone, 'none', 2.4)
-  if (headSpot === 'blurred') return svg`<g opacity="0.55">${blob(10, 9.5, 0, 5, spotTone, 'none', 3.6)}</g>`
+  if (headSpot === 'small') return blob(4.6, 4.8, 0, 5, spotTone, spotTone, 1.4)
+  if (headSpot === 'large') return blob(9.5, 9, 0, 5, spotTone, spotTone, 2.4)
+  if (headSpot === 'blurred') return svg`<g opacity="0.55">${blob(10, 9.5, 0, 5, spotTone, spotTone, 3.6)}</g>`
   return svg`<circle cx="0" cy="4.5" r="7" fill="none" stroke="${point}" stroke-width="2" stroke-dasharray="3.2 3.4"/>`
 }
 const spotTone = '#fbf3d3'
@@ -68,7 +68,7 @@ const fromAbove: View = (chick, tones) => svg`
 function stripesFromAbove(pattern: Chick['pattern'], tones: DownTones): Markup | undefined {
   if (pattern === 'plain') return undefined
   const { opacity, dashes } = stripeLook[pattern]
-  return svg`<g opacity="${opacity}" stroke-dasharray="${dashes}" fill="none" stroke-linecap="butt">
+  return svg`<g stroke-opacity="${opacity}" stroke-dasharray="${dashes}" fill="none" stroke-linecap="butt">
     <path d="M-5 -4C-7 4 -6.4 14 -4.4 22M5 -4C7 4 6.4 14 4.4 22" stroke="${tones.belly}" stroke-width="3.2"/>
     <path d="M0 -5L0 23" stroke="${tones.stripe}" stroke-width="6.4"/>
     <path d="M-9.4 2C-10.4 8 -10 13 -8.4 18M9.4 2C10.4 8 10 13 8.4 18" stroke="${tones.stripe}" stroke-width="2.2"/></g>`
@@ -77,7 +77,7 @@ function stripesFromAbove(pattern: Chick['pattern'], tones: DownTones): Markup |
 function headStripe(pattern: Chick['pattern'], tones: DownTones): Markup | undefined {
   if (pattern === 'plain') return undefined
   const { opacity, dashes } = stripeLook[pattern]
-  return svg`<path d="M0 -17.5L0 -0.5" stroke="${tones.stripe}" stroke-width="6" opacity="${opacity}" stroke-dasharray="${dashes}" fill="none"/>`
+  return svg`<path d="M0 -17.5L0 -0.5" stroke="${tones.stripe}" stroke-width="6" stroke-opacity="${opacity}" stroke-dasharray="${dashes}" fill="none"/>`
 }
 
 const stripeLook: Readonly<

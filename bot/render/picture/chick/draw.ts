@@ -3,7 +3,7 @@ import type { Chick } from '../../../../core/looks/look.ts'
 import { closed } from '../curve.ts'
 import { downs, flesh, rooms, type DownTones, type Room } from '../palette.ts'
 import { svg, type Markup } from '../svg.ts'
-import { downy } from '../downy.ts'
+import { downy, softShape } from '../downy.ts'
 import { markings } from './markings.ts'
 import { belly, body, chickGround, light, shade, wing } from './outline.ts'
 
@@ -14,10 +14,10 @@ export function chick(look: Chick, shank: string, room: Room, id: string): Marku
     <ellipse cx="60" cy="${chickGround}" rx="38" ry="4" fill="${rooms[room].shadow}"/>
     ${legs(shank)}
     <clipPath id="${id}"><path d="${bodyDown}"/></clipPath>
-    <path d="${bodyDown}" fill="${tones.back}" stroke="${tones.edge}" stroke-width="1.5"/>
+    <path d="${bodyEdge}" fill="${tones.edge}"/><path d="${bodyDown}" fill="${tones.back}"/>
     <g clip-path="url(#${id})">
       <path d="${closed(light)}" fill="${tones.light}"/>
-      ${look.belly === 'same' && svg`<path d="${closed(shade)}" fill="${tones.edge}" opacity="0.22"/>`}
+      ${look.belly === 'same' && svg`<path d="${closed(shade)}" fill="${tones.edge}" fill-opacity="0.22"/>`}
       ${look.belly === 'pale' && svg`<path d="${bellyDown}" fill="${tones.belly}"/>`}
       ${markings(look, tones)}
     </g>
@@ -35,20 +35,21 @@ const legs = (shank: string): Markup => svg`
 
 function wingOf(look: Chick, tones: DownTones): Markup {
   const pale = look.extraWhite || look.belly === 'pale'
-  return svg`<path d="${wingDown}" fill="${tones.back}" stroke="${tones.edge}" stroke-width="1.2"/>
+  return svg`${wingDown(tones.back, tones.edge)}
     ${pale && svg`<path d="M24 84.5L37 78M28 87.5L40 82M34 90L44 86" stroke="${look.extraWhite ? '#fdfcf7' : tones.belly}" stroke-width="3.6"/>`}`
 }
 
 const face = (look: Chick, ring: string): Markup => svg`
-  ${look.skin !== 'light' && svg`<ellipse cx="91" cy="36.5" rx="9" ry="8" fill="${flesh.darkFace}" opacity="${look.skin === 'dark' ? 1 : 0.5}"/>`}
+  ${look.skin !== 'light' && svg`<ellipse cx="91" cy="36.5" rx="9" ry="8" fill="${flesh.darkFace}" fill-opacity="${look.skin === 'dark' ? 1 : 0.5}"/>`}
   <path d="M99.5 35.5Q106 36 111.5 41.5Q107 46.5 99.5 45.5Z" fill="${look.skin === 'dark' ? flesh.darkHorn : flesh.horn}" stroke="${look.skin === 'dark' ? flesh.eye : flesh.hornEdge}" stroke-width="1.1"/>
   <path d="M100 41L109.5 41.8" stroke="${flesh.hornEdge}" stroke-width="0.9"/>
   <circle cx="88.5" cy="35" r="5" fill="${flesh.eye}" stroke="${ring}" stroke-width="1.1"/><circle cx="90.2" cy="33.2" r="1.5" fill="#ffffff"/>`
 
-const bodyDown = downy(body, 9, 2.6)
+const bodyEdge = downy(body, 9, 2.6, 0.75)
+const bodyDown = downy(body, 9, 2.6, -0.75)
 const bellyDown = downy(belly, 7, 3)
-const wingDown = downy(wing, 5, 1.8)
+const wingDown = softShape(wing, { per: 5, length: 1.8, edge: 1.2 })
 
 const fluff = (tones: DownTones): Markup => svg`
   <path d="M66 50l-4 4M70 56l-4 3M82 62l-4 4M88 72l-4 4M86 80l-4 3M78 88l-5 2M62 94l-6 1M46 94l-5-1M26 68l-5 2M36 64l-5 2M62 44l-3 4M74 52l-3 3"
-    stroke="${tones.edge}" stroke-width="1" fill="none" opacity="0.5"/>`
+    stroke="${tones.edge}" stroke-width="1" fill="none" stroke-opacity="0.5"/>`

@@ -34,7 +34,7 @@ export const markings = (look: Chick, tones: DownTones): Markup => svg`
   ${spot(look)}`
 
 const line = (along: Outline, colour: string, width: number, opacity = 1, dashes = 'none'): Markup => svg`
-  <path d="${open(along)}" fill="none" stroke="${colour}" stroke-width="${width}" opacity="${opacity}" stroke-dasharray="${dashes}" stroke-linecap="butt"/>`
+  <path d="${open(along)}" fill="none" stroke="${colour}" stroke-width="${width}" stroke-opacity="${opacity}" stroke-dasharray="${dashes}" stroke-linecap="butt"/>`
 
 const stripes: Readonly<Record<Chick['pattern'], (tones: DownTones) => Markup>> = {
   plain: () => svg``,
@@ -52,10 +52,10 @@ const stripes: Readonly<Record<Chick['pattern'], (tones: DownTones) => Markup>> 
   marbled: (tones) => svg`
     ${line(back, tones.stripe, 17, 0.95, '9 5 14 4')}${line(beside, tones.belly, 7, 0.95, '5 9')}
     ${line(flank, tones.stripe, 7, 0.9, '6 4')}${line(eye, tones.belly, 4, 0.9, '4 7')}
-    <path d="M84 62q6 4 3 10M76 72q6 5 1 12M90 74q4 6-2 12M60 88q8 3 14 0M40 92q8 3 12-1" stroke="${tones.stripe}" stroke-width="4" fill="none" opacity="0.8"/>`,
+    <path d="M84 62q6 4 3 10M76 72q6 5 1 12M90 74q4 6-2 12M60 88q8 3 14 0M40 92q8 3 12-1" stroke="${tones.stripe}" stroke-width="4" fill="none" stroke-opacity="0.8"/>`,
   smudged: (tones) => svg`
-    <path d="${downy(smudgeOnBack, 8, 5)}" fill="${tones.stripe}" opacity="0.42"/>
-    <path d="${downy(smudgeOnHead, 8, 5)}" fill="${tones.stripe}" opacity="0.42"/>`,
+    <path d="${downy(smudgeOnBack, 8, 5)}" fill="${tones.stripe}" fill-opacity="0.42"/>
+    <path d="${downy(smudgeOnHead, 8, 5)}" fill="${tones.stripe}" fill-opacity="0.42"/>`,
 }
 
 const smudgeOnBack: Outline = [
@@ -105,8 +105,8 @@ function spot({ headSpot, headSpotClear }: Chick): Markup | undefined {
   const strength = headSpotClear === 'clear' ? 1 : 0.6
   const outline = headSpot === 'small' ? smallSpot : largeSpot
   return svg`<g fill="${spotTone}">
-    <path d="${downy(outline, 6, headSpot === 'blurred' ? 4 : 1.6)}" opacity="${headSpot === 'blurred' ? 0.5 * strength : strength}"/>
-    ${headSpot === 'large' && svg`<path d="M55 42l6-5M52 49l7-5M82 15l6 1M60 46l4-5" stroke="${spotTone}" stroke-width="2.2" opacity="${strength}"/>`}
+    <path d="${downy(outline, 6, headSpot === 'blurred' ? 4 : 1.6)}" fill-opacity="${headSpot === 'blurred' ? 0.5 * strength : strength}"/>
+    ${headSpot === 'large' && svg`<path d="M55 42l6-5M52 49l7-5M82 15l6 1M60 46l4-5" stroke="${spotTone}" stroke-width="2.2" stroke-opacity="${strength}"/>`}
   </g>`
 }
 const spotTone = '#fbf3d3'
