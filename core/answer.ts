@@ -170,8 +170,16 @@ export const CarrierAnswer = z.strictObject({
   before: Share.nullable(),
   now: Share.nullable(),
   nowFraction: z.string().nullable(), // exact, e.g. '1/129', only where the rational run made it
-  moved: list(z.strictObject({ reading: z.string(), factor: z.number() })), // how many times likelier a carrier gives this reading than a clear bird
-  moreChicks: list(z.strictObject({ mating: z.string(), for95: z.number().nullable(), for99: z.number().nullable() })),
+  moved: list(z.strictObject({ reading: z.string(), factor: z.number().nullable() })), // how many times likelier a carrier gives this reading than a clear bird; null: a clear bird never does
+  moreChicks: list(
+    z.strictObject({
+      mating: z.string(),
+      for95: z.number().nullable(), // power: all of so many more clear, and a carrier would have shown himself 95 times in 100; null: never
+      for99: z.number().nullable(),
+      to5: z.number().nullable().optional(), // posterior: so many more clear ones bring the chance down to 5 in 100
+      to1: z.number().nullable().optional(),
+    }),
+  ),
   oneContraryChick: z.string(),
   conflict: list(z.strictObject({ bird: z.string(), reading: z.string() })), // readings that cannot all be true
   rivals: list(z.strictObject({ sire: z.string(), odds: Share })),

@@ -20,9 +20,9 @@ function odds(answer: CarrierAnswer): Document {
 }
 
 /** 'clear chicks' speak against by this factor; below 1 is against. */
-function factorWords(factor: number): string {
+function factorWords(factor: number | null): string {
   if (factor === 0) return 'rules it out'
-  if (!Number.isFinite(factor)) return 'proves it'
+  if (factor === null) return 'proves it'
   if (Math.abs(factor - 1) < 1e-9) return 'says nothing either way'
   return factor > 1
     ? `${number(factor)} times likelier from a carrier`
@@ -37,10 +37,13 @@ const moved = (answer: CarrierAnswer): Document =>
 const needed = (n: number | null): string => (n === null ? 'never' : plural(n, 'chick'))
 
 const settle = (answer: CarrierAnswer, most: number): Document =>
-  answer.moreChicks.slice(0, most).map(({ mating, for95, for99 }): Block => {
-    if (for95 === null && for99 === null) return line(`${mating}: no number of chicks without it settles this.`)
-    return line(`To settle it, ${mating}: ${needed(for95)} without it for 95 in 100, ${needed(for99)} for 99 in 100.`)
-  })
+  answer.moreChicks
+    .filter(({ for99 }) => for99 !== 0)
+    .slice(0, most)
+    .map(({ mating, for95, for99 }): Block => {
+      if (for95 === null && for99 === null) return line(`${mating}: no number of chicks without it settles this.`)
+      return line(`To settle it, ${mating}: ${needed(for95)} without it for 95 in 100, ${needed(for99)} for 99 in 100.`)
+    })
 
 const conflict = (answer: CarrierAnswer): Document =>
   answer.conflict.length > 0

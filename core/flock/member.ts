@@ -16,6 +16,8 @@ export type Member = {
   readonly sire: string | undefined
   readonly dam: string | undefined
   readonly readings: readonly Reading[]
+  /** What the keeper called it: breed, genotype. */
+  readonly bird: BirdRef | undefined
   /** Chicks of one tally stand together; birds by name alone. */
   readonly chicks: Tally | undefined
 }
@@ -68,6 +70,7 @@ function memberOf(bird: FlockBird, debated: Debated): Member {
     sex: bird.sex ?? 'U',
     sire,
     dam,
+    bird: bird.bird,
     chicks: undefined,
     readings: [
       ...(shows === undefined ? [] : [readShows(debated, shows)]),
@@ -102,7 +105,9 @@ function chicksOf({ sire, dam }: BroodOf, tally: Tally, i: number, debated: Deba
   const shows = tally.shows ?? (tally.look === undefined ? undefined : lookTells(debated, tally.look))
   if (shows === undefined || tally.count === 0) return []
   const name = `chicks ${i + 1} of ${sire} and ${dam}`
-  return [{ name, sex: tally.sex ?? 'U', sire, dam, chicks: tally, readings: [readShows(debated, shows)] }]
+  return [
+    { name, sex: tally.sex ?? 'U', sire, dam, bird: undefined, chicks: tally, readings: [readShows(debated, shows)] },
+  ]
 }
 
 /** The numbers of copies that a bird's own readings leave open. */

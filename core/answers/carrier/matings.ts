@@ -1,0 +1,48 @@
+// core/answers/carrier/matings.ts: which matings would settle whether a bird carries an allele, and with how many chicks.
+import type { CarrierAnswer } from '../../answer.ts'
+import { toNumber } from '../../engine/num.ts'
+import type { Debated } from '../../flock/debated.ts'
+import { pronouns } from '../../flock/names.ts'
+import { type Chicks, chicksForDoubt, chicksForPower, type TestState } from '../../testMating.ts'
+import type { Sex } from '../../vocabulary.ts'
+
+type Mating = { readonly mating: string; readonly clear: number }
+
+/** Matings by what they are with, and the chance that one chick of a carrier is clear. Most telling first. */
+function matingsOf({ on, acts, shows, penetrance }: Debated, sex: Sex | 'U'): readonly Mating[] {
+  const { mate, his } = pronouns(sex)
+  if (acts !== 'recessive') return [{ mating: `with any ${mate} free of it`, clear: 1 - toNumber(penetrance) / 2 }]
+  if (on === 'Z')
+    return [
+      { mating: `with any ${mate}, counting daughters only`, clear: 1 / 2 },
+      { mating: `with a ${shows} ${mate}, counting every chick`, clear: 1 / 2 },
+    ]
+  const young = sex === 'F' ? 'sons' : 'daughters'
+  return [
+    { mating: `with a ${shows} ${mate}`, clear: 1 / 2 },
+    { mating: `with a ${mate} known to carry it`, clear: 3 / 4 },
+    { mating: `with ${his} own ${young} out of ${mate}s free of it, one chick from each`, clear: 7 / 8 },
+  ]
+}
+
+/**
+ * @param now chance that it carries the allele, as things stand
+ * @param soFar how much likelier what was seen of its chicks is from a carrier than from a bird free of it
+ */
+export function moreChicks(debated: Debated, sex: Sex | 'U', now: number, soFar: number): CarrierAnswer['moreChicks'] {
+  return matingsOf(debated, sex).map(({ mating, clear }) => {
+    const states: readonly TestState[] = [
+      { weight: now, carrier: true, clear },
+      { weight: 1 - now, carrier: false, clear: 1 },
+    ]
+    return {
+      mating,
+      for95: countOf(chicksForPower(states, 0.05, soFar)),
+      for99: countOf(chicksForPower(states, 0.01, soFar)),
+      to5: countOf(chicksForDoubt(states, 0.05)),
+      to1: countOf(chicksForDoubt(states, 0.01)),
+    }
+  })
+}
+
+const countOf = (chicks: Chicks): number | null => (chicks.kind === 'enough' ? chicks.n : null)
