@@ -46,9 +46,13 @@ export const reds: readonly Rule[] = [
   {
     id: 'cream',
     loci: ['ig'],
-    says: 'Two copies of cream pale gold to cream and leave silver alone.',
+    says: 'Two copies of cream pale gold to cream, grey the down, and leave silver alone.',
     when: (bird, draft) => hasRed(draft) && pure(bird, 'ig'),
-    look: (_bird, { red }) => ({ red: step(creamed, red), toneClear: 'poor' }),
+    look: (_bird, { red, down }) => ({
+      red: step(creamed, red),
+      down: down === 'brown' ? 'grey-brown' : down,
+      toneClear: 'poor',
+    }),
     certainty: 'usual',
     hedge: 'cream may pass for silver',
     source: by.smyth1990,

@@ -49,6 +49,8 @@ const columbians: Partial<Words<Draft['red']>> = {
 }
 
 const red = (d: Draft): string => reds[d.red]
+/** Silver over gold shows as straw where it is only in hackle and saddle. */
+const hackle = (d: Draft): string => (d.red === 'brassy silver' ? 'straw' : red(d))
 const body = (d: Draft): string => bodies[d.red] ?? red(d)
 const black = (d: Draft): string => blacks[d.black]
 /** Dominant white has taken the black out and left the red. */
@@ -73,12 +75,12 @@ function solid(d: Draft): string {
 
 function leaking(sex: Sex, d: Draft): string {
   const where = sex === 'M' ? 'hackle, shoulder and saddle' : 'hackle'
-  if (d.leak === 'trace') return `${solid(d)}, perhaps with a little ${red(d)} in the hackle`
-  return `${solid(d)} with ${red(d)} in the ${where}`
+  if (d.leak === 'trace') return `${solid(d)}, perhaps with a little ${hackle(d)} in the hackle`
+  return `${solid(d)} with ${hackle(d)} in the ${where}`
 }
 
 function birchen(sex: Sex, d: Draft): string {
-  const copper = ['gold', 'red', 'mahogany'].includes(d.red) ? 'copper' : red(d)
+  const copper = ['gold', 'red', 'mahogany'].includes(d.red) ? 'copper' : hackle(d)
   const all = barred(d) ? ', barred all over' : ''
   if (sex === 'M')
     return `${black(d)} with ${copper} hackle, shoulder and saddle${d.base === 'E^R' ? '' : ', some in the breast'}${all}`
@@ -87,7 +89,7 @@ function birchen(sex: Sex, d: Draft): string {
 }
 
 function blackBreasted(d: Draft): string {
-  const back = d.redShoulder ? `${red(d)} hackle, red shoulders` : `${red(d)} hackle and back`
+  const back = d.redShoulder ? `${hackle(d)} hackle, red shoulders` : `${hackle(d)} hackle and back`
   const rest = `${black(d)} breast and tail${whiteTurned(d) ? ' (pyle)' : ''}`
   return listed(
     back,
@@ -145,8 +147,7 @@ const onCocks: Partial<Record<Draft['pattern'], (d: Draft) => string>> = {
     d.red === 'none'
       ? `${black(d)}, breast feathers edged darker`
       : `${red(d)}, hackle and saddle striped and breast laced with ${black(d)}`,
-  spangled: (d) => `${red(d)}, breast spangled with ${black(d)}`,
-  'autosomal barred': (d) => `${red(d)} hackle and back, breast barred with ${black(d)}, ${black(d)} tail`,
+  'autosomal barred': (d) => `${red(d)} hackle and back, breast and body barred with ${black(d)}`,
 }
 
 function white(d: Draft): string {

@@ -109,7 +109,7 @@ export const colours = {
   isabel: { ...blackRed, black: ['lavender'], red: ['straw'], down: ['grey-brown'] },
   crele: { ...blackRed, red: gold, down: stripedDown, barred: true },
   'silver crele': { ...blackRed, red: silver, down: stripedGrey, barred: true },
-  'cream crele': { ...blackRed, red: ['cream'], down: stripedDown, barred: true },
+  'cream crele': { ...blackRed, red: ['cream'], down: stripedGrey, barred: true },
   pyle: { ...blackRed, black: ['white', 'white with dark flecks'], red: gold, down: ['cream'] },
   wheaten: { ...wheaten, black: ['black'] },
   'blue wheaten': { ...wheaten, black: ['blue'] },
