@@ -21,8 +21,7 @@ const Spoken = z.object({
     .catch({ user_ids: [] }),
 })
 export type Spoken = z.infer<typeof Spoken>
-export const spokenIn = (content: unknown): Spoken =>
-  Spoken.parse(typeof content === 'object' && content ? content : {})
+export const spokenIn = (content: unknown): Spoken => Spoken.safeParse(content).data ?? Spoken.parse({})
 
 const attachments = new Set(['m.image', 'm.file', 'm.video', 'm.audio'])
 export const isAttachment = ({ msgtype }: Spoken): boolean => attachments.has(msgtype)
@@ -35,15 +34,14 @@ const withoutQuotation = (body: string): string => body.replace(/^(?:> ?[^\n]*\n
 const escaped = (words: string): string => words.replaceAll(/[$()*+.?[\\\]^{|}]/gu, String.raw`\$&`)
 
 const namesOf = ({ id, displayName }: Self): readonly string[] =>
-  [id, displayName ?? '', id.slice(1).split(':')[0] ?? ''].filter((name) => name !== '').map(escaped)
+  [displayName ?? '', id.slice(1).split(':')[0] ?? ''].filter((name) => name !== '').map(escaped)
 
-/** Name at the head with a colon, comma or '@', or the full id or '@name' anywhere. "hen" alone is a bird. */
+/** The full id or '@name' anywhere, or the name at the head with a colon or comma. "hen" alone is a bird. */
 const naming = (self: Self): RegExp => {
+  const id = String.raw`${escaped(self.id)}(?![\w-]|\.\w|:\d)`
   const names = namesOf(self).join('|')
-  return new RegExp(
-    String.raw`^\s*@?(?:${names})\s*[:,]\s*|(?<![\w@])(?:@(?:${names})|${escaped(self.id)})(?![\w:])[:,]?\s?`,
-    'giu',
-  )
+  const anywhere = String.raw`(?<![\w@])(?:${id}|@(?:${names})(?![\w:]))[:,]?\s?`
+  return new RegExp(String.raw`^\s*${id}\s*[:,]?\s*|^\s*@?(?:${names})\s*(?:,|:(?!\S))\s*|${anywhere}`, 'giu')
 }
 
 const linkTo = ({ id }: Self): RegExp =>

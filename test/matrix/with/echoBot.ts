@@ -19,7 +19,8 @@ async function serve({ transport, desk, settingsOf }: Service, incoming: Incomin
   if (spoken.to !== 'us') return
   if (spoken.text.startsWith('throw')) throw new Error('a fault of the head')
   const reply = asReply(`re: ${spoken.text}`)
-  if (before && incoming.kind === 'edited') await transport.amend(before.text, incoming, reply, `${incoming.editId}.text`)
+  if (before && incoming.kind === 'edited')
+    await transport.amend(before.text, incoming, reply, `${incoming.editId}.text`)
   else await transport.reply(id, incoming, reply, `${id}.text`)
   if (incoming.kind === 'said') await transport.seen(id, incoming.room)
 }

@@ -11,7 +11,12 @@ const python = '.synapse/server/bin/python'
 /** test/tools/synapse.sh installs it. */
 export const synapseInstalled = (): boolean => existsSync(python)
 
-export type Account = { readonly user: string; readonly password: string; readonly token: string; readonly device: string }
+export type Account = {
+  readonly user: string
+  readonly password: string
+  readonly token: string
+  readonly device: string
+}
 export type Synapse = {
   readonly url: string
   readonly register: (name: string) => Promise<Account>
@@ -83,11 +88,11 @@ const ended = (child: ChildProcess): Promise<void> =>
 
 async function register(url: string, name: string): Promise<Account> {
   const at = `${url}/_synapse/admin/v1/register`
-  const { nonce } = (await (await fetch(at)).json()) as { nonce: string }
+  const { nonce }: { nonce: string } = await (await fetch(at)).json()
   const password = `${name} sesame`
   const mac = createHmac('sha1', secret).update([nonce, name, password, 'notadmin'].join('\0')).digest('hex')
   const body = JSON.stringify({ nonce, username: name, password, admin: false, mac })
-  const made = (await (await fetch(at, { method: 'POST', body })).json()) as Record<string, string>
+  const made: Record<string, string> = await (await fetch(at, { method: 'POST', body })).json()
   return { user: made['user_id'] ?? '', password, token: made['access_token'] ?? '', device: made['device_id'] ?? '' }
 }
 
@@ -103,7 +108,12 @@ export async function startSynapse({ slow = false } = {}): Promise<Synapse> {
   let child: ChildProcess | undefined
   const start = async (): Promise<void> => {
     child = spawn(python, ['-m', 'synapse.app.homeserver', '-c', config], { stdio: 'ignore' })
-    await until(() => fetch(`${url}/_matrix/client/versions`).then(({ ok }) => ok, () => false))
+    await until(() =>
+      fetch(`${url}/_matrix/client/versions`).then(
+        ({ ok }) => ok,
+        () => false,
+      ),
+    )
   }
   const stop = async (): Promise<void> => {
     if (!child) return
