@@ -55,14 +55,27 @@ export function traitsIn(tokens: readonly Token[]): readonly string[] {
     if (token.type === 'breed') return breedTrait(token.names[0] ?? '')
     if (token.type === 'family') return token.family === 'Silkie' ? ['silkie feather'] : []
     const named = lociOfAllele(token.word)
-    return named ? Object.keys(traits).filter((id) => traits[id]?.locus === named.locus && traits[id]?.allele === named.allele).slice(0, 1) : []
+    return named
+      ? Object.keys(traits)
+          .filter((id) => traits[id]?.locus === named.locus && traits[id]?.allele === named.allele)
+          .slice(0, 1)
+      : []
   })
 }
 const breedTrait = (name: string): readonly string[] =>
-  name === 'Naked Neck' ? ['naked neck'] : name === 'Barred Plymouth Rock' ? ['barring'] : name === 'Frizzle' ? ['frizzle'] : []
+  name === 'Naked Neck'
+    ? ['naked neck']
+    : name === 'Barred Plymouth Rock'
+      ? ['barring']
+      : name === 'Frizzle'
+        ? ['frizzle']
+        : []
 
 const carriedGenotype = (carried: readonly Carried[], sex: Sex | undefined): ToldGenotype =>
-  Object.assign({}, ...carried.flatMap(({ copies, what }) => traitsIn(what).map((trait) => toldByWord(trait, copies, sex))))
+  Object.assign(
+    {},
+    ...carried.flatMap(({ copies, what }) => traitsIn(what).map((trait) => toldByWord(trait, copies, sex))),
+  )
 
 /** What a bird is said not to have: without a dominant it is pure for the wild type. */
 function lackedGenotype(lacks: readonly Token[], sex: Sex | undefined): ToldGenotype {
@@ -77,7 +90,11 @@ function lackedGenotype(lacks: readonly Token[], sex: Sex | undefined): ToldGeno
 }
 
 const writtenGenes = (bird: BirdSaid): string =>
-  bird.parts.filter(({ type }) => type === 'gene').map(({ said }) => said).concat(bird.carried.flatMap(({ what }) => what.filter(({ type }) => type === 'gene').map(({ said }) => said))).join(' ')
+  bird.parts
+    .filter(({ type }) => type === 'gene')
+    .map(({ said }) => said)
+    .concat(bird.carried.flatMap(({ what }) => what.filter(({ type }) => type === 'gene').map(({ said }) => said)))
+    .join(' ')
 
 /** The sex that the genes give away where no word does. */
 const sexOfGenes = (bird: BirdSaid): Sex | undefined => {
@@ -113,10 +130,12 @@ function namesOf(bird: BirdSaid, carry: string | undefined): Varieties | undefin
   const family = bird.parts.find((part) => part.type === 'family')
   if (family?.type === 'family') return varietiesOf(family.family, colours)
   if (colours.length === 0) return bird.parts.some((part) => part.type === 'trait') ? describedByTrait(bird) : undefined
-  if (bird.parts.some((part) => part.type === 'colour' && part.word === 'reds')) return { names: ['Rhode Island Red'], firm: true }
+  if (bird.parts.some((part) => part.type === 'colour' && part.word === 'reds'))
+    return { names: ['Rhode Island Red'], firm: true }
   if (carry !== undefined) {
     const carried = varietiesOf(carry, colours)
-    if (carried.genotype === undefined && carried.names[0] !== undefined && hasAll(carried.names[0], colours)) return carried
+    if (carried.genotype === undefined && carried.names[0] !== undefined && hasAll(carried.names[0], colours))
+      return carried
   }
   return describedBy(colours)
 }
@@ -180,15 +199,21 @@ export function birdOf(said: BirdSaid, sex?: Sex, carry?: string): Bird {
     said: asWritten,
     saidOf: said,
     named: isNamed(said),
-    many: said.parts.some((one) => ((one.type === 'cock' || one.type === 'hen') && one.many) || (one.type === 'number' && one.value > 1)),
+    many: said.parts.some(
+      (one) => ((one.type === 'cock' || one.type === 'hen') && one.many) || (one.type === 'number' && one.value > 1),
+    ),
     ...(read && !read.ok ? { fault: read.fault } : {}),
   }
 }
 
 /** Combs, skin, feathering told of a bird; not what its breed name says. */
 function traitGenotype(said: BirdSaid, sex: Sex | undefined): ToldGenotype {
-  const told = said.parts.flatMap((part) => (part.type === 'trait' && part.trait !== 'blue egg' ? [toldByWord(part.trait, 'seen', sex)] : []))
-  const frizzled = said.parts.some((part) => part.type === 'colour' && part.colour === 'frizzle') && said.parts.some(({ type }) => type === 'breed' || type === 'family')
+  const told = said.parts.flatMap((part) =>
+    part.type === 'trait' && part.trait !== 'blue egg' ? [toldByWord(part.trait, 'seen', sex)] : [],
+  )
+  const frizzled =
+    said.parts.some((part) => part.type === 'colour' && part.colour === 'frizzle') &&
+    said.parts.some(({ type }) => type === 'breed' || type === 'family')
   return Object.assign({}, ...told, frizzled ? { F: ['F'] } : {})
 }
 

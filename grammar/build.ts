@@ -1,18 +1,37 @@
 // grammar/build.ts: what the rules of message.ne make of their words. A rule that cannot be meant says `reject`.
 import { lociOfAllele } from '../core/genotype.ts'
-import { isNamed, sexOfGroup, sexSaid, type BirdSaid, type Carried, type Group, type MatingSaid, type Saying } from './saying.ts'
+import {
+  isNamed,
+  sexOfGroup,
+  sexSaid,
+  type BirdSaid,
+  type Carried,
+  type Group,
+  type MatingSaid,
+  type Saying,
+} from './saying.ts'
 import type { Token } from './token.ts'
 
 type Reject = object
 type Rule<T> = (words: readonly unknown[], at: number, reject: Reject) => T | Reject
 type Body = Omit<BirdSaid, 'kind'>
-type Piece = Token | Partial<Pick<BirdSaid, 'lacks' | 'carried' | 'split' | 'cross' | 'parts'>> & { readonly gap: boolean; readonly at: number; readonly end: number }
+type Piece =
+  | Token
+  | (Partial<Pick<BirdSaid, 'lacks' | 'carried' | 'split' | 'cross' | 'parts'>> & {
+      readonly gap: boolean
+      readonly at: number
+      readonly end: number
+    })
 
 const isToken = (piece: unknown): piece is Token => typeof piece === 'object' && piece !== null && 'type' in piece
 /** Tokens inside nested rule results, in order. */
 const tokensIn = (words: unknown): readonly Token[] =>
   Array.isArray(words) ? words.flatMap(tokensIn) : isToken(words) ? [words] : []
-const spanOf = (tokens: readonly Token[]) => ({ at: tokens[0]?.at ?? 0, end: tokens.at(-1)?.end ?? 0, gap: tokens[0]?.gap ?? false })
+const spanOf = (tokens: readonly Token[]) => ({
+  at: tokens[0]?.at ?? 0,
+  end: tokens.at(-1)?.end ?? 0,
+  gap: tokens[0]?.gap ?? false,
+})
 
 // --- birds ---
 
@@ -41,12 +60,17 @@ function fits(of: Body, more: Body): boolean {
   const named = has(of, 'breed', 'family') || of.cross !== undefined
   const sexed = has(of, 'cock', 'hen', 'kin')
   for (const part of more.parts) {
-    if (part.type === 'gene' && of.parts.some((before) => before.type === 'gene' && locusOf(before) === locusOf(part))) return false
+    if (part.type === 'gene' && of.parts.some((before) => before.type === 'gene' && locusOf(before) === locusOf(part)))
+      return false
     if (part.type === 'breed' || part.type === 'family') {
       if (named && !of.parts.some((before) => sameName(before, part)) && !isHybridName(part)) return false
       if (sexed && part.gap) return false
     }
-    if ((part.type === 'cock' || part.type === 'hen' || part.type === 'kin') && (sexed || (part.gap && !named && !has(of, 'gene')))) return false
+    if (
+      (part.type === 'cock' || part.type === 'hen' || part.type === 'kin') &&
+      (sexed || (part.gap && !named && !has(of, 'gene')))
+    )
+      return false
     if (part.type === 'colour' && part.gap && sexed) return false
     if (part.type === 'line' && part.gap && (sexed || named)) return false
   }
@@ -56,7 +80,8 @@ function fits(of: Body, more: Body): boolean {
 const locusOf = ({ word }: Token): string | undefined => lociOfAllele(word.split('/')[0] ?? '')?.locus
 
 /** A named hybrid may be followed by its parents, or be called a cross of a breed. */
-const isHybridName = (part: Token): boolean => part.type === 'breed' && /sex-link|Olive Egger|Easter Egger|Mixed breed/u.test(part.names[0] ?? '')
+const isHybridName = (part: Token): boolean =>
+  part.type === 'breed' && /sex-link|Olive Egger|Easter Egger|Mixed breed/u.test(part.names[0] ?? '')
 
 export const grown: Rule<Body> = ([before, piece], _at, reject) => {
   const of = before as Body
@@ -76,9 +101,14 @@ export const grown: Rule<Body> = ([before, piece], _at, reject) => {
 
 /** Numbers and "my" alone are no bird. */
 const isBird = (of: Body): boolean =>
-  of.lacks.length > 0 || of.cross !== undefined || of.carried.length > 0 || of.split || has(of, 'breed', 'family', 'colour', 'cock', 'hen', 'kin', 'gene', 'trait', 'line', 'generation')
+  of.lacks.length > 0 ||
+  of.cross !== undefined ||
+  of.carried.length > 0 ||
+  of.split ||
+  has(of, 'breed', 'family', 'colour', 'cock', 'hen', 'kin', 'gene', 'trait', 'line', 'generation')
 
-export const bird: Rule<BirdSaid> = ([of], _at, reject) => (isBird(of as Body) ? { kind: 'bird', ...(of as Body) } : reject)
+export const bird: Rule<BirdSaid> = ([of], _at, reject) =>
+  isBird(of as Body) ? { kind: 'bird', ...(of as Body) } : reject
 export const led: Rule<BirdSaid> = ([lead, of], _at, reject) => {
   const before = tokensIn(lead)
   if (before.length === 0) return reject
@@ -91,12 +121,14 @@ export const without: Rule<Piece> = ([not, name]) => {
   const tokens = tokensIn(name)
   return { ...spanOf([not as Token, ...tokens]), lacks: tokens }
 }
-const carries = (copies: 1 | 2): Rule<Piece> => ([word, what], _at, reject) => {
-  const tokens = tokensIn(what)
-  if (tokens[0]?.gap) return reject
-  const carried: readonly Carried[] = [{ copies, what: tokens }]
-  return { ...spanOf([word as Token, ...tokens]), carried }
-}
+const carries =
+  (copies: 1 | 2): Rule<Piece> =>
+  ([word, what], _at, reject) => {
+    const tokens = tokensIn(what)
+    if (tokens[0]?.gap) return reject
+    const carried: readonly Carried[] = [{ copies, what: tokens }]
+    return { ...spanOf([word as Token, ...tokens]), carried }
+  }
 export const carriesOne = carries(1)
 export const carriesTwo = carries(2)
 export const split: Rule<Piece> = ([word]) => ({ ...spanOf([word as Token]), split: true })
@@ -170,7 +202,13 @@ const allWeak = (words: unknown): boolean => {
   return joins.every((word) => word.type === 'over' && word.weak)
 }
 
-function mate(left: unknown, joint: unknown, right: unknown, order: MatingSaid['order'], reject: Reject): MatingSaid | Reject {
+function mate(
+  left: unknown,
+  joint: unknown,
+  right: unknown,
+  order: MatingSaid['order'],
+  reject: Reject,
+): MatingSaid | Reject {
   const [first, second] = [groupOf(left), groupOf(right)]
   const [one, other] = [sexOfGroup(first), sexOfGroup(second)]
   if (one !== undefined && one === other && !isChicksWord(second)) return reject
@@ -181,17 +219,26 @@ function mate(left: unknown, joint: unknown, right: unknown, order: MatingSaid['
   return { first, second, order, plain: !weak }
 }
 /** A comb or a lack is said of a bird and is none. */
-const canMate = (bird: BirdSaid): boolean => bird.parts.some(({ type }) => type !== 'trait') || bird.cross !== undefined || bird.split || bird.carried.length > 0
+const canMate = (bird: BirdSaid): boolean =>
+  bird.parts.some(({ type }) => type !== 'trait') || bird.cross !== undefined || bird.split || bird.carried.length > 0
 /** More than a colour is told of it. */
 const isPlainBird = (bird: BirdSaid): boolean =>
-  bird.cross !== undefined || bird.parts.some(({ type }) => type === 'breed' || type === 'family' || type === 'cock' || type === 'hen' || type === 'gene' || type === 'kin')
+  bird.cross !== undefined ||
+  bird.parts.some(
+    ({ type }) =>
+      type === 'breed' || type === 'family' || type === 'cock' || type === 'hen' || type === 'gene' || type === 'kin',
+  )
 
 /** "RIR x BR pullets": the pullets may be the chicks. */
-const isChicksWord = (group: Group): boolean => group.length === 1 && group[0]!.parts.some((part) => (part.type === 'hen' || part.type === 'cock') && part.many)
+const isChicksWord = (group: Group): boolean =>
+  group.length === 1 && group[0]!.parts.some((part) => (part.type === 'hen' || part.type === 'cock') && part.many)
 
-export const maleFirst: Rule<MatingSaid> = ([left, joint, right], _at, reject) => mate(left, joint, right, 'male first', reject)
-export const femaleFirst: Rule<MatingSaid> = ([left, joint, right], _at, reject) => mate(left, joint, right, 'female first', reject)
-export const crossMaleFirst: Rule<MatingSaid> = ([, left, joint, right], _at, reject) => mate(left, joint, right, 'male first', reject)
+export const maleFirst: Rule<MatingSaid> = ([left, joint, right], _at, reject) =>
+  mate(left, joint, right, 'male first', reject)
+export const femaleFirst: Rule<MatingSaid> = ([left, joint, right], _at, reject) =>
+  mate(left, joint, right, 'female first', reject)
+export const crossMaleFirst: Rule<MatingSaid> = ([, left, joint, right], _at, reject) =>
+  mate(left, joint, right, 'male first', reject)
 
 /** Without a word of order: two single birds, or two groups of different sex. */
 const either = (left: unknown, joint: unknown, right: unknown, reject: Reject, cross: boolean): MatingSaid | Reject => {
@@ -202,12 +249,21 @@ const either = (left: unknown, joint: unknown, right: unknown, reject: Reject, c
   if (!first.some(isNamed) || !second.some(isNamed)) return reject
   const joins = tokensIn(joint)
   if (joins.some(({ type }) => type === 'or') && !(sexed && cross)) return reject
-  if (!sexed && !cross && joins.some(({ type }) => type === 'comma' || type === 'slash') && !joins.some(({ type }) => type === 'and')) return reject
+  if (
+    !sexed &&
+    !cross &&
+    joins.some(({ type }) => type === 'comma' || type === 'slash') &&
+    !joins.some(({ type }) => type === 'and')
+  )
+    return reject
   return mate(left, joint, right, joins.some(({ type }) => type === 'plus') && !sexed ? 'male first' : 'either', reject)
 }
-export const eitherFirst: Rule<MatingSaid> = ([left, joint, right], _at, reject) => either(left, joint, right, reject, false)
-export const crossEither: Rule<MatingSaid> = ([, , left, joint, right], _at, reject) => either(left, joint, right, reject, true)
-export const eitherCross: Rule<MatingSaid> = ([left, joint, right], _at, reject) => either(left, joint, right, reject, true)
+export const eitherFirst: Rule<MatingSaid> = ([left, joint, right], _at, reject) =>
+  either(left, joint, right, reject, false)
+export const crossEither: Rule<MatingSaid> = ([, , left, joint, right], _at, reject) =>
+  either(left, joint, right, reject, true)
+export const eitherCross: Rule<MatingSaid> = ([left, joint, right], _at, reject) =>
+  either(left, joint, right, reject, true)
 
 /** Two birds side by side are mated when both are named and one is said to be a cock, the other a hen. */
 export const sideBySide: Rule<MatingSaid> = ([left, right], _at, reject) => {
@@ -219,14 +275,16 @@ export const sideBySide: Rule<MatingSaid> = ([left, right], _at, reject) => {
 
 export const crossbred: Rule<MatingSaid> = ([left, joint, right], _at, reject) => {
   const [sire, dam] = [left as BirdSaid, right as BirdSaid]
-  if (sire.cross || dam.cross || sexSaid(sire) === sexSaid(dam) && sexSaid(sire) !== undefined) return reject
+  if (sire.cross || dam.cross || (sexSaid(sire) === sexSaid(dam) && sexSaid(sire) !== undefined)) return reject
   if (allWeak(joint) && tokensIn(joint).some(({ type }) => type === 'over')) return reject
   return { first: [sire], second: [dam], order: 'male first', plain: true }
 }
 
 /** A bird and its parents. */
 const childWith = (child: unknown, cross: MatingSaid | Reject, reject: Reject): BirdSaid | Reject =>
-  cross === reject ? reject : { ...(child as BirdSaid), cross: cross as MatingSaid, end: (cross as MatingSaid).second[0]?.end ?? 0 }
+  cross === reject
+    ? reject
+    : { ...(child as BirdSaid), cross: cross as MatingSaid, end: (cross as MatingSaid).second[0]?.end ?? 0 }
 export const childOf: Rule<BirdSaid> = ([child, , sire, joint, dam], at, reject) =>
   (child as BirdSaid).cross ? reject : childWith(child, crossbred([sire, joint, dam], at, reject), reject)
 export const childOfBy: Rule<BirdSaid> = ([child, , dam, , sire], _at, reject) =>
@@ -252,13 +310,28 @@ const oddity = (birds: Group): number =>
 const costOf = ({ first, second, order }: MatingSaid): number => {
   const sexed = Number(sexOfGroup(first) !== undefined) + Number(sexOfGroup(second) !== undefined)
   const turned = sexOfGroup(first) === (order === 'female first' ? 'M' : 'F') ? 1 : 0
-  const owned = sexed === 0 && first[0]?.parts[0]?.type === 'my' && order === 'male first' && second[0]?.parts[0]?.type !== 'my' ? 1.8 : 0
-  return owned + oddity([...first, ...second]) + (order === 'either' ? 2 : 0) + (2 - sexed) * 0.25 + turned * 0.1 + Number(first.length > 1) * 0.2
+  const owned =
+    sexed === 0 && first[0]?.parts[0]?.type === 'my' && order === 'male first' && second[0]?.parts[0]?.type !== 'my'
+      ? 1.8
+      : 0
+  return (
+    owned +
+    oddity([...first, ...second]) +
+    (order === 'either' ? 2 : 0) +
+    (2 - sexed) * 0.25 +
+    turned * 0.1 +
+    Number(first.length > 1) * 0.2
+  )
 }
 
 export const matings: Rule<Saying> = ([said]) => {
   const all = said as readonly MatingSaid[]
-  return { kind: 'matings', matings: all, cost: all.reduce((sum, mating) => sum + costOf(mating), 0) / all.length, ...ends(all.flatMap(both)) }
+  return {
+    kind: 'matings',
+    matings: all,
+    cost: all.reduce((sum, mating) => sum + costOf(mating), 0) / all.length,
+    ...ends(all.flatMap(both)),
+  }
 }
 export const mentioned: Rule<Saying> = ([birds]) => {
   const group = birds as Group
@@ -275,12 +348,18 @@ const offspring = (who: unknown, chicks: boolean, of: MatingSaid | BirdSaid, tok
   end: 'kind' in of ? of.end : ends(both(of)).end,
 })
 const firstOf = (matings: unknown): MatingSaid => (matings as readonly MatingSaid[])[0]!
-const byOf = (dam: unknown, sire: unknown): MatingSaid => ({ first: [sire as BirdSaid], second: [dam as BirdSaid], order: 'male first', plain: true })
+const byOf = (dam: unknown, sire: unknown): MatingSaid => ({
+  first: [sire as BirdSaid],
+  second: [dam as BirdSaid],
+  order: 'male first',
+  plain: true,
+})
 export const outOfMating: Rule<Saying> = ([who, , of]) => offspring(who, false, firstOf(of), [])
 export const chickOfMating: Rule<Saying> = ([chick, , of]) => offspring(undefined, true, firstOf(of), [chick as Token])
 export const ofMating: Rule<Saying> = ([word, of]) => offspring(undefined, true, firstOf(of), [word as Token])
 export const outOfBy: Rule<Saying> = ([who, , dam, , sire]) => offspring(who, false, byOf(dam, sire), [])
-export const chickOutOfBy: Rule<Saying> = ([chick, , dam, , sire]) => offspring(undefined, true, byOf(dam, sire), [chick as Token])
+export const chickOutOfBy: Rule<Saying> = ([chick, , dam, , sire]) =>
+  offspring(undefined, true, byOf(dam, sire), [chick as Token])
 export const ofBy: Rule<Saying> = ([word, dam, , sire]) => offspring(undefined, true, byOf(dam, sire), [word as Token])
 export const outOfOne: Rule<Saying> = ([who, , of]) => offspring(who, false, of as BirdSaid, [])
 export const chickOfOne: Rule<Saying> = ([chick, , of]) => offspring(undefined, true, of as BirdSaid, [chick as Token])
@@ -313,22 +392,47 @@ export const forWhich: Rule<Saying> = ([lead, birds, , bare]) => wanted(lead, ba
 
 const tell = (who: unknown, is: unknown, not: boolean): Saying => {
   const bird = who as BirdSaid
-  return { kind: 'told', who: bird, is: is as Group, not, corrects: false, cost: 0.5 + oddity([bird, ...(is as Group)]), at: bird.at, end: ends(is as Group).end }
+  return {
+    kind: 'told',
+    who: bird,
+    is: is as Group,
+    not,
+    corrects: false,
+    cost: 0.5 + oddity([bird, ...(is as Group)]),
+    at: bird.at,
+    end: ends(is as Group).end,
+  }
 }
 export const told: Rule<Saying> = ([who, , is]) => tell(who, is, false)
 export const toldNot: Rule<Saying> = ([who, , , is]) => tell(who, is, true)
-export const correction: Rule<Saying> = ([, said]) => ({ ...(said as Extract<Saying, { kind: 'told' }>), corrects: true })
+export const correction: Rule<Saying> = ([, said]) => ({
+  ...(said as Extract<Saying, { kind: 'told' }>),
+  corrects: true,
+})
 
-const counted = (words: readonly unknown[], count: number, of: number | undefined, look: readonly Token[], not: boolean): Saying => {
+const counted = (
+  words: readonly unknown[],
+  count: number,
+  of: number | undefined,
+  look: readonly Token[],
+  not: boolean,
+): Saying => {
   const { at, end } = spanOf(tokensIn(words))
   return { kind: 'tally', count, ...(of === undefined ? {} : { of }), look, not, cost: 0.2, at, end }
 }
 const valueOf = (word: unknown): number => (isToken(word) && word.type === 'number' ? word.value : 0)
-export const ofAll: Rule<Saying> = (words) => counted(words, valueOf(words[0]), valueOf(words[2]), tokensIn(words[3]), false)
-export const lookOf: Rule<Saying> = (words) => counted(words, valueOf(words[0]), valueOf(words[3]), tokensIn(words[1]), false)
+export const ofAll: Rule<Saying> = (words) =>
+  counted(words, valueOf(words[0]), valueOf(words[2]), tokensIn(words[3]), false)
+export const lookOf: Rule<Saying> = (words) =>
+  counted(words, valueOf(words[0]), valueOf(words[3]), tokensIn(words[1]), false)
 export const clear: Rule<Saying> = (words) => counted(words, valueOf(words[0]), undefined, tokensIn(words[2]), true)
 
-const turn = (words: readonly unknown[], how: 'swap' | 'same' | 'about' | 'instead', birds: unknown, part: readonly Token[] = []): Saying => {
+const turn = (
+  words: readonly unknown[],
+  how: 'swap' | 'same' | 'about' | 'instead',
+  birds: unknown,
+  part: readonly Token[] = [],
+): Saying => {
   const sex = part.find(({ type }) => type === 'cock' || type === 'hen')
   const group = birds as Group
   const { at } = spanOf(tokensIn(words[0]))
@@ -352,6 +456,8 @@ const ask = (word: unknown, asked: Pick<Extract<Saying, { kind: 'asked' }>, 'asp
   const { at, end } = spanOf([word as Token])
   return { kind: 'asked', ...asked, cost: 0, at, end }
 }
-export const aspect: Rule<Saying> = ([word]) => (isToken(word) && word.type === 'aspect' ? ask(word, { aspect: word.aspect }) : ask(word, {}))
-export const goal: Rule<Saying> = ([word]) => (isToken(word) && word.type === 'goal' ? ask(word, { goal: word.goal }) : ask(word, {}))
+export const aspect: Rule<Saying> = ([word]) =>
+  isToken(word) && word.type === 'aspect' ? ask(word, { aspect: word.aspect }) : ask(word, {})
+export const goal: Rule<Saying> = ([word]) =>
+  isToken(word) && word.type === 'goal' ? ask(word, { goal: word.goal }) : ask(word, {})
 export const sexlink: Rule<Saying> = ([word]) => ask(word, { goal: 'sexable' })

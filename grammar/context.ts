@@ -6,7 +6,10 @@ export const Context = z.strictObject({
   addressed: z.boolean(), // the message was meant for the bot
   listen: z.boolean(), // plain questions for this bot are read though nobody called it
   last: Question.optional(), // the question answered last, to which "and the other way?" refers
-  pending: z.array(z.strictObject({ label: z.string(), question: Question })).readonly().optional(), // choices offered
+  pending: z
+    .array(z.strictObject({ label: z.string(), question: Question }))
+    .readonly()
+    .optional(), // choices offered
   flock: Flock, // birds told by name
   today: z.string().optional(), // ISO date of the message, for "set them today"
 })

@@ -10,7 +10,11 @@ const bySound: ReadonlyMap<string, string> = (() => {
   const found = new Map<string, string | undefined>()
   for (const [run, text] of joinedNames()) {
     if (!/^[a-z]{6,}$/u.test(run)) continue
-    const meaning = longestPhrase((i) => text.split(' ')[i], 0, () => true)?.meaning
+    const meaning = longestPhrase(
+      (i) => text.split(' ')[i],
+      0,
+      () => true,
+    )?.meaning
     if (meaning?.type !== 'breed' && meaning?.type !== 'family') continue
     const code = sound(run)
     if (code.length < 4) continue
@@ -21,7 +25,14 @@ const bySound: ReadonlyMap<string, string> = (() => {
 })()
 
 function sameBird(text: string | undefined, meaning: object): boolean {
-  const other = text === undefined ? undefined : longestPhrase((i) => text.split(' ')[i], 0, () => true)?.meaning
+  const other =
+    text === undefined
+      ? undefined
+      : longestPhrase(
+          (i) => text.split(' ')[i],
+          0,
+          () => true,
+        )?.meaning
   return JSON.stringify(other) === JSON.stringify(meaning)
 }
 
@@ -29,10 +40,15 @@ function sameBird(text: string | undefined, meaning: object): boolean {
 const mostTried = 24
 
 const isSexWord = (words: readonly Word[], at: number): boolean => {
-  const type = longestPhrase((i) => words[i]?.word, at, () => true)?.meaning.type
+  const type = longestPhrase(
+    (i) => words[i]?.word,
+    at,
+    () => true,
+  )?.meaning.type
   return type === 'cock' || type === 'hen'
 }
-const isMating = (word: Word | undefined): boolean => word?.raw.type === 'times' || word?.word === 'x' || word?.word === 'over'
+const isMating = (word: Word | undefined): boolean =>
+  word?.raw.type === 'times' || word?.word === 'x' || word?.word === 'over'
 
 /** The name that words `from` to `to` sound like, if at least one of them is no word of ours. */
 function heardAs(words: readonly Word[], from: number, to: number): string | undefined {
@@ -44,8 +60,12 @@ function heardAs(words: readonly Word[], from: number, to: number): string | und
 
 /** True where each word has its part in a name as it stands. */
 function reads(window: readonly Word[]): boolean {
-  for (let i = 0; i < window.length; ) {
-    const found = longestPhrase((k) => window[k]?.word, i, () => true)
+  for (let i = 0; i < window.length;) {
+    const found = longestPhrase(
+      (k) => window[k]?.word,
+      i,
+      () => true,
+    )
     const type = found?.meaning.type
     if (!found || !(type === 'breed' || type === 'family' || type === 'colour' || type === 'line')) return false
     i += found.length
@@ -63,7 +83,8 @@ export function dictated(words: readonly Word[], tries = mostTried): readonly Wo
       if (from < 0 || to > words.length) continue
       tried += 1
       const name = heardAs(words, from, to)
-      if (name !== undefined) return dictated([...words.slice(0, from), ...written(words, from, to, name), ...words.slice(to)], tries - tried)
+      if (name !== undefined)
+        return dictated([...words.slice(0, from), ...written(words, from, to, name), ...words.slice(to)], tries - tried)
     }
   }
   return words
@@ -71,7 +92,10 @@ export function dictated(words: readonly Word[], tries = mostTried): readonly Wo
 
 /** The first word of the name carries the whole of what was said. */
 function written(words: readonly Word[], from: number, to: number, name: string): readonly Word[] {
-  const said = words.slice(from, to).map(({ raw }) => raw.text).join(' ')
+  const said = words
+    .slice(from, to)
+    .map(({ raw }) => raw.text)
+    .join(' ')
   const raw = words[from]!.raw
   return name.split(' ').map((word) => ({ raw: { ...raw, text: said }, word, mended: said }))
 }

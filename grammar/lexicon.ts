@@ -45,8 +45,7 @@ function putSmall(): void {
   for (const [type, list] of Object.entries(smallWords)) if (type !== 'to') putAll(list, { type: type as Plain })
   putAll(matings.over, { type: 'over', weak: false })
   putAll(matings.overWeak, { type: 'over', weak: true })
-  for (const type of ['under', 'and', 'or', 'cross', 'between', 'outOf', 'by'] as const)
-    putAll(matings[type], { type })
+  for (const type of ['under', 'and', 'or', 'cross', 'between', 'outOf', 'by'] as const) putAll(matings[type], { type })
   putAll(matings.generation, { type: 'generation', generation: 1 })
   putAll(matings.generation2, { type: 'generation', generation: 2 })
 }
@@ -117,9 +116,10 @@ putAll(goalWords.sexable, { type: 'sexlink' })
 for (const [line, list] of Object.entries(lineWords)) putAll(list, { type: 'line', line: line as SaidLine })
 for (const [colour, list] of Object.entries(colourWords)) putAll(list, { type: 'colour', colour: colour as Colour })
 
-export const isRisky: (text: string) => boolean = ((set) => (text: string) => set.has(text))(
-  new Set(phrases(riskyWords)),
-)
+export const isRisky: (text: string) => boolean = (
+  (set) => (text: string) =>
+    set.has(text)
+)(new Set(phrases(riskyWords)))
 
 export type Found = { readonly meaning: Meaning; readonly text: string; readonly length: number }
 

@@ -98,4 +98,9 @@ function byteCount(text: string): number {
 }
 
 /** A word as the lexicon knows it: lower case, without accents, apostrophes and dots. */
-export const fold = (word: string): string => word.normalize('NFD').replace(/[\p{M}'.]/gu, '').toLowerCase().replace(/ß/gu, 'ss')
+export const fold = (word: string): string =>
+  word
+    .normalize('NFD')
+    .replace(/[\p{M}'.]/gu, '')
+    .toLowerCase()
+    .replace(/ß/gu, 'ss')

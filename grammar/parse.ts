@@ -36,10 +36,13 @@ function longestAt(tokens: readonly Token[], from: number): Read | undefined {
  *
  * @param budget most parses; what is left over is given back, so that a long message shares one budget
  */
-export function sayingsOf(tokens: readonly Token[], budget: number): { readonly read: readonly Read[]; readonly budget: number } {
+export function sayingsOf(
+  tokens: readonly Token[],
+  budget: number,
+): { readonly read: readonly Read[]; readonly budget: number } {
   const read: Read[] = []
   let left = budget
-  for (let i = 0; i < tokens.length && left > 0; ) {
+  for (let i = 0; i < tokens.length && left > 0;) {
     left -= 1
     const found = longestAt(tokens, i)
     if (found) read.push(found)

@@ -30,11 +30,33 @@ export type MatingSaid = {
 export type Saying = (
   | { readonly kind: 'matings'; readonly matings: readonly MatingSaid[] }
   | { readonly kind: 'birds'; readonly birds: Group }
-  | { readonly kind: 'offspring'; readonly who?: BirdSaid; readonly chicks: boolean; readonly of: MatingSaid | BirdSaid }
+  | {
+      readonly kind: 'offspring'
+      readonly who?: BirdSaid
+      readonly chicks: boolean
+      readonly of: MatingSaid | BirdSaid
+    }
   | { readonly kind: 'wanted'; readonly bare?: BirdSaid; readonly for: Group; readonly firm: boolean }
-  | { readonly kind: 'told'; readonly who: BirdSaid; readonly is: Group; readonly not: boolean; readonly corrects: boolean }
-  | { readonly kind: 'tally'; readonly count: number; readonly of?: number; readonly look: readonly Token[]; readonly not: boolean }
-  | { readonly kind: 'change'; readonly how: 'swap' | 'same' | 'about' | 'instead'; readonly part?: Sex; readonly birds: Group }
+  | {
+      readonly kind: 'told'
+      readonly who: BirdSaid
+      readonly is: Group
+      readonly not: boolean
+      readonly corrects: boolean
+    }
+  | {
+      readonly kind: 'tally'
+      readonly count: number
+      readonly of?: number
+      readonly look: readonly Token[]
+      readonly not: boolean
+    }
+  | {
+      readonly kind: 'change'
+      readonly how: 'swap' | 'same' | 'about' | 'instead'
+      readonly part?: Sex
+      readonly birds: Group
+    }
   | { readonly kind: 'asked'; readonly aspect?: Aspect; readonly goal?: Goal }
 ) & { readonly cost: number; readonly at: number; readonly end: number }
 
@@ -59,4 +81,6 @@ export const isNamed = (bird: BirdSaid): boolean =>
   bird.cross !== undefined ||
   bird.carried.length > 0 ||
   bird.split ||
-  bird.parts.some(({ type }) => type === 'breed' || type === 'family' || type === 'colour' || type === 'gene' || type === 'trait')
+  bird.parts.some(
+    ({ type }) => type === 'breed' || type === 'family' || type === 'colour' || type === 'gene' || type === 'trait',
+  )

@@ -13,8 +13,18 @@ export type Mating = {
   /** How it is known who is the male: a sex word, the order of the words, or not at all. */
   readonly by: 'sex' | 'order' | 'nothing'
 }
-export type Wanted = { readonly sex: Sex | undefined; readonly firm: boolean; readonly for: readonly Bird[]; readonly colours: boolean }
-export type Told = { readonly who: Bird; readonly is: readonly Bird[]; readonly not: boolean; readonly corrects: boolean }
+export type Wanted = {
+  readonly sex: Sex | undefined
+  readonly firm: boolean
+  readonly for: readonly Bird[]
+  readonly colours: boolean
+}
+export type Told = {
+  readonly who: Bird
+  readonly is: readonly Bird[]
+  readonly not: boolean
+  readonly corrects: boolean
+}
 export type Change = { readonly how: 'swap' | 'same' | 'about' | 'instead'; readonly part?: Sex; readonly birds: Group }
 export type Counted = Extract<Saying, { kind: 'tally' }>
 
@@ -44,14 +54,23 @@ const familyIn = (said: BirdSaid): string | undefined => {
   }
   return undefined
 }
-const hasBreed = (said: BirdSaid): boolean => said.parts.some(({ type }) => type === 'breed' || type === 'family') || said.cross !== undefined
-const coloursIn = (said: BirdSaid): readonly Colour[] => said.parts.flatMap((part) => (part.type === 'colour' ? [part.colour] : []))
-const isPattern = (said: BirdSaid): boolean => coloursIn(said).some((colour) => ['laced', 'pencilled', 'spangled'].includes(colour))
+const hasBreed = (said: BirdSaid): boolean =>
+  said.parts.some(({ type }) => type === 'breed' || type === 'family') || said.cross !== undefined
+const coloursIn = (said: BirdSaid): readonly Colour[] =>
+  said.parts.flatMap((part) => (part.type === 'colour' ? [part.colour] : []))
+const isPattern = (said: BirdSaid): boolean =>
+  coloursIn(said).some((colour) => ['laced', 'pencilled', 'spangled'].includes(colour))
 
 /** Is this word for a bird of the message one that names it again: "the red", "the Australorp"? */
 function names(again: BirdSaid, bird: BirdSaid): boolean {
   const [one, other] = [familyIn(again), familyIn(bird)]
-  if (one !== undefined) return one === other && coloursIn(again).every((colour) => coloursIn(bird).length === 0 || coloursIn(bird).includes(colour) || nameHas(bird, colour))
+  if (one !== undefined)
+    return (
+      one === other &&
+      coloursIn(again).every(
+        (colour) => coloursIn(bird).length === 0 || coloursIn(bird).includes(colour) || nameHas(bird, colour),
+      )
+    )
   const colours = coloursIn(again)
   return colours.length > 0 && colours.every((colour) => coloursIn(bird).includes(colour) || nameHas(bird, colour))
 }
@@ -81,7 +100,9 @@ export function sceneOf(clauses: readonly (readonly Read[])[]): Scene {
   let open: Entry | undefined
 
   const enter = (said: BirdSaid, sex: Sex | undefined, place: Entry['place'], list: Group): Entry => {
-    const near = list.find((one) => one !== said && hasBreed(one)) ?? (isPattern(said) ? entries.findLast((entry) => hasBreed(entry.said))?.said : undefined)
+    const near =
+      list.find((one) => one !== said && hasBreed(one)) ??
+      (isPattern(said) ? entries.findLast((entry) => hasBreed(entry.said))?.said : undefined)
     const entry: Entry = { said, sex: sexSaid(said) ?? sex, carry: near && familyIn(near), place }
     entries.push(entry)
     return entry
@@ -91,7 +112,14 @@ export function sceneOf(clauses: readonly (readonly Read[])[]): Scene {
 
   /** "its red, more like a brick, no stripes": said of the last bird of which only the sex was told. */
   const describes = (said: BirdSaid, follows: boolean): boolean =>
-    open !== undefined && sexSaid(said) === undefined && !hasBreed(said) && (said.lacks.length > 0 || coloursIn(said).length > 0 || said.parts.some(({ type }) => type === 'gene' || type === 'line') || said.carried.length > 0) && (follows || said.lacks.length > 0 || said.parts[0]?.type === 'their' || said.parts[0]?.type === 'his')
+    open !== undefined &&
+    sexSaid(said) === undefined &&
+    !hasBreed(said) &&
+    (said.lacks.length > 0 ||
+      coloursIn(said).length > 0 ||
+      said.parts.some(({ type }) => type === 'gene' || type === 'line') ||
+      said.carried.length > 0) &&
+    (follows || said.lacks.length > 0 || said.parts[0]?.type === 'their' || said.parts[0]?.type === 'his')
 
   const mention = (group: Group): void => {
     let follows = false
@@ -103,7 +131,12 @@ export function sceneOf(clauses: readonly (readonly Read[])[]): Scene {
       }
       follows = false
       const entry = enter(said, sexOfGroup(group), 'bird', group)
-      if (entry.sex !== undefined && !isNamed(said) && !entry.said.parts.some((part) => (part.type === 'cock' || part.type === 'hen') && part.many)) open = entry
+      if (
+        entry.sex !== undefined &&
+        !isNamed(said) &&
+        !entry.said.parts.some((part) => (part.type === 'cock' || part.type === 'hen') && part.many)
+      )
+        open = entry
       else if (hasBreed(said) && said.lacks.length === 0) open = undefined
     }
   }
@@ -121,9 +154,12 @@ export function sceneOf(clauses: readonly (readonly Read[])[]): Scene {
       return enter(said, bare && !saying.not ? sex : undefined, 'bird', saying.is)
     })
     const again = entries.findLast((entry) => names(saying.who, entry.said) && entry.place === 'mating')
-    const who = bare ? { said: saying.who, sex, carry: undefined, place: 'bird' as const } : (again ?? enter(saying.who, sex, 'bird', [saying.who]))
+    const who = bare
+      ? { said: saying.who, sex, carry: undefined, place: 'bird' as const }
+      : (again ?? enter(saying.who, sex, 'bird', [saying.who]))
     const [first] = saying.is
-    if (!bare && first && !isNamed(first) && sexSaid(first) !== undefined) who.sex = saying.not ? opposite(sexSaid(first)!) : sexSaid(first)
+    if (!bare && first && !isNamed(first) && sexSaid(first) !== undefined)
+      who.sex = saying.not ? opposite(sexSaid(first)!) : sexSaid(first)
     else if (!bare && first && !hasBreed(first)) who.said = merged(who.said, first)
     told.push({ saying, who, is })
   }
@@ -133,7 +169,11 @@ export function sceneOf(clauses: readonly (readonly Read[])[]): Scene {
       case 'matings':
         for (const said of saying.matings) {
           const [one, other] = sexesOf(said)
-          matings.push({ said, first: enterAll(said.first, one, 'mating'), second: enterAll(said.second, other, 'mating') })
+          matings.push({
+            said,
+            first: enterAll(said.first, one, 'mating'),
+            second: enterAll(said.second, other, 'mating'),
+          })
         }
         open = undefined
         break
@@ -153,7 +193,11 @@ export function sceneOf(clauses: readonly (readonly Read[])[]): Scene {
         offspring.push(saying)
         if ('first' in saying.of) {
           const [one, other] = sexesOf(saying.of)
-          matings.push({ said: saying.of, first: enterAll(saying.of.first, one, 'mating'), second: enterAll(saying.of.second, other, 'mating') })
+          matings.push({
+            said: saying.of,
+            first: enterAll(saying.of.first, one, 'mating'),
+            second: enterAll(saying.of.second, other, 'mating'),
+          })
         } else enter(saying.of, undefined, 'bird', [saying.of])
         break
       }
@@ -179,7 +223,12 @@ export function sceneOf(clauses: readonly (readonly Read[])[]): Scene {
       for: birds.map(bird),
       colours: saying.bare !== undefined && isNamed(saying.bare),
     })),
-    told: told.map(({ saying, who, is }) => ({ who: bird(who), is: is.map(bird), not: saying.not, corrects: saying.corrects })),
+    told: told.map(({ saying, who, is }) => ({
+      who: bird(who),
+      is: is.map(bird),
+      not: saying.not,
+      corrects: saying.corrects,
+    })),
     tallies,
     changes,
     offspring,
@@ -188,7 +237,10 @@ export function sceneOf(clauses: readonly (readonly Read[])[]): Scene {
   }
 }
 
-const sexesOf = (said: MatingSaid): readonly [Sex | undefined, Sex | undefined] => [sexOfGroup(said.first), sexOfGroup(said.second)]
+const sexesOf = (said: MatingSaid): readonly [Sex | undefined, Sex | undefined] => [
+  sexOfGroup(said.first),
+  sexOfGroup(said.second),
+]
 
 /** Who is the male: by sex words first, then by what genes tell, then by the order of the words. */
 function orderOf(first: readonly Entry[], second: readonly Entry[], said: MatingSaid): Mating {
@@ -199,7 +251,11 @@ function orderOf(first: readonly Entry[], second: readonly Entry[], said: Mating
   const [one, other] = [sexOf(first), sexOf(second)]
   const chicks = one === undefined && other === 'M' && said.order === 'male first' && isChicks(second)
   if (!chicks && (one === 'M' || other === 'F') && !(one === 'F' || other === 'M'))
-    return { sires: of(first, 'M'), dams: of(second, 'F'), by: one === undefined && said.order === 'either' ? 'sex' : 'sex' }
+    return {
+      sires: of(first, 'M'),
+      dams: of(second, 'F'),
+      by: one === undefined && said.order === 'either' ? 'sex' : 'sex',
+    }
   if (!chicks && (one === 'F' || other === 'M')) return { sires: of(second, 'M'), dams: of(first, 'F'), by: 'sex' }
   if (said.order === 'female first') return { sires: of(second, 'M'), dams: of(first, 'F'), by: 'order' }
   return { sires: of(first, 'M'), dams: of(unsexed(second), 'F'), by: said.order === 'either' ? 'nothing' : 'order' }

@@ -15,13 +15,20 @@ const isEveryday = (word: string): boolean =>
   everyday.has(word) ||
   /^\d|^.{1,3}$/u.test(word) ||
   ['s', 'es', 'ed', 'd', 'ing', 'ly', 'er', 'ers', 'est', 'y', 'nt'].some(
-    (ending) => word.endsWith(ending) && (everyday.has(word.slice(0, -ending.length)) || everyday.has(`${word.slice(0, -ending.length)}e`)),
+    (ending) =>
+      word.endsWith(ending) &&
+      (everyday.has(word.slice(0, -ending.length)) || everyday.has(`${word.slice(0, -ending.length)}e`)),
   )
 
 /** Slips allowed in a word of that length. */
 const slips = (length: number): number => (length <= 4 ? 1 : length <= 7 ? 2 : 3)
 
-type Target = { readonly word: string; readonly letters: number; readonly words: readonly string[]; readonly group: ReadonlySet<string> }
+type Target = {
+  readonly word: string
+  readonly letters: number
+  readonly words: readonly string[]
+  readonly group: ReadonlySet<string>
+}
 
 const lettersOf = (word: string): number => {
   let bits = 0
@@ -35,7 +42,13 @@ const bitCount = (bits: number): number => {
 }
 
 const single: readonly Target[] = [...knownWords()]
-  .filter(([word, group]) => word.length >= 4 && ![...group].every((use) => use.includes('"aspect"')) && /^[a-z]+$/u.test(word) && !isRisky(word))
+  .filter(
+    ([word, group]) =>
+      word.length >= 4 &&
+      ![...group].every((use) => use.includes('"aspect"')) &&
+      /^[a-z]+$/u.test(word) &&
+      !isRisky(word),
+  )
   .map(([word, group]) => ({ word, letters: lettersOf(word), words: [word], group }))
 const run: readonly Target[] = [...joinedNames()]
   .filter(([word, text]) => text.includes(' ') && word.length >= 8 && /^[a-z]+$/u.test(word))
@@ -58,7 +71,9 @@ function near(word: string): readonly (Target & { readonly slips: number })[] {
 
 const sound = (word: string): string => doubleMetaphone(word)[0]
 const alike = (one: Target, other: Target): boolean =>
-  [...one.group].some((meaning) => other.group.has(meaning)) || `${one.word}s` === other.word || `${other.word}s` === one.word
+  [...one.group].some((meaning) => other.group.has(meaning)) ||
+  `${one.word}s` === other.word ||
+  `${other.word}s` === one.word
 
 /**
  * What an unknown word was meant to be; undefined where nothing is near, or where it is an everyday word.

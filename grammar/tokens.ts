@@ -41,7 +41,10 @@ const genes = new RegExp(
 const lexer = moo.compile({
   blank: { match: /[^\S\n]+/u },
   gene: { match: genes },
-  money: { match: /[£$€]\s?\d+(?:[.,]\d{1,2})?[kp]?|\d+(?:[.,]\d{1,2})?\s?(?:[£$€]|(?:c|ct|p|cents?|pence|usd|eur|gbp|aud|dollars?|bucks?|euros?|quid|pounds? sterling)(?![\p{L}\d]))/u },
+  money: {
+    match:
+      /[£$€]\s?\d+(?:[.,]\d{1,2})?[kp]?|\d+(?:[.,]\d{1,2})?\s?(?:[£$€]|(?:c|ct|p|cents?|pence|usd|eur|gbp|aud|dollars?|bucks?|euros?|quid|pounds? sterling)(?![\p{L}\d]))/u,
+  },
   number: { match: /\d+(?:[.,]\d+)*%?/u },
   word: { match: /(?:\p{L}\.){2,}\p{L}?(?!\p{L})|\p{L}[\p{L}\p{M}\d]*(?:'[\p{L}\p{M}\d]+)*/u },
   stop: { match: /(?:\.|;|…|\n)(?:[.;…\s])*/u, lineBreaks: true },

@@ -26,7 +26,8 @@ function plainly(raw: Raw): readonly Raw[] {
   const isGene = /^(?:w\/o|b\/c|y\/n|i\/o|a\/c|s\/he|n\/a|w\/c|p\/o|o\/w)$/iu.test(text)
     ? false
     : text.includes('/')
-      ? readPair(text).ok || (marked && (known.length > 0 || halves.every((half) => half.replace(/[+^-]/gu, '').length <= 2)))
+      ? readPair(text).ok ||
+        (marked && (known.length > 0 || halves.every((half) => half.replace(/[+^-]/gu, '').length <= 2)))
       : known.length > 0
   if (isGene) return [raw]
   const parts: Raw[] = []
@@ -44,7 +45,8 @@ function withoutHyphens(raws: readonly Raw[]): readonly Raw[] {
   return raws.flatMap((raw, i): readonly Raw[] => {
     if (raw.type !== 'dash') return [raw]
     const [before, after] = [raws[i - 1], raws[i + 1]]
-    const touches = before !== undefined && before.at + before.text.length === raw.at && after?.at === raw.at + raw.text.length
+    const touches =
+      before !== undefined && before.at + before.text.length === raw.at && after?.at === raw.at + raw.text.length
     return touches ? [] : [{ ...raw, type: 'comma' }]
   })
 }
@@ -63,7 +65,10 @@ function uncrossed({ raw, word }: Word): readonly Word[] | undefined {
   })
 }
 
-function mend(words: readonly Word[]): { readonly words: readonly Word[]; readonly corrections: readonly Correction[] } {
+function mend(words: readonly Word[]): {
+  readonly words: readonly Word[]
+  readonly corrections: readonly Correction[]
+} {
   const corrections: Correction[] = []
   let tried = 0
   const mended = words.flatMap((word): readonly Word[] => {
@@ -81,22 +86,49 @@ function mend(words: readonly Word[]): { readonly words: readonly Word[]; readon
 }
 
 const birdTypes: ReadonlySet<string> = new Set(['breed', 'family'])
-const evidence: ReadonlySet<string> = new Set(['cock', 'hen', 'breed', 'family', 'over', 'under', 'plus', 'my', 'line', 'his', 'her'])
+const evidence: ReadonlySet<string> = new Set([
+  'cock',
+  'hen',
+  'breed',
+  'family',
+  'over',
+  'under',
+  'plus',
+  'my',
+  'line',
+  'his',
+  'her',
+])
 const isCapital = (text: string): boolean => text.length >= 2 && /^[A-Z]{2,}s?$/u.test(text)
 
 /** Is there a word beside it that only a bird has beside it? Looks past colours, lines and numbers. */
 function standsAsBird(words: readonly Word[], from: number, length: number): boolean {
-  if (words.slice(from, from + length).every(({ raw }) => isCapital(raw.text)) && !(words[from - 1]?.raw.type === 'number')) return true
+  if (
+    words.slice(from, from + length).every(({ raw }) => isCapital(raw.text)) &&
+    !(words[from - 1]?.raw.type === 'number')
+  )
+    return true
   const look = (start: number, step: 1 | -1): boolean => {
     for (let i = start, seen = 0; seen < 3; i += step, seen += 1) {
       const word = words[i]
       if (!word) return false
-      if (word.raw.type === 'times' || word.raw.type === 'plus' || word.raw.type === 'male' || word.raw.type === 'female') return true
+      if (
+        word.raw.type === 'times' ||
+        word.raw.type === 'plus' ||
+        word.raw.type === 'male' ||
+        word.raw.type === 'female'
+      )
+        return true
       if (word.raw.type === 'number' && step === -1) return true
-      const found = longestPhrase((k) => words[k]?.word, i, () => true)
+      const found = longestPhrase(
+        (k) => words[k]?.word,
+        i,
+        () => true,
+      )
       const type = found?.meaning.type
       if (type === undefined || word.raw.type === 'stop' || word.raw.type === 'ask') return false
-      if (evidence.has(type) && !(type === 'over' && word.word !== 'x' && step === 1 && isRisky(word.word))) return !(birdTypes.has(type) && isRisky(word.word))
+      if (evidence.has(type) && !(type === 'over' && word.word !== 'x' && step === 1 && isRisky(word.word)))
+        return !(birdTypes.has(type) && isRisky(word.word))
       if (type !== 'colour' && type !== 'filler' && type !== 'and' && type !== 'comma') return false
     }
     return false
@@ -127,7 +159,10 @@ function money(text: string): { readonly value: number; readonly currency: strin
   return { value, currency: /eur/iu.test(text) ? '€' : '$' }
 }
 
-function signToken(raw: Raw, spot: Omit<Token, 'type'> & { word: string; gap: boolean; said: string; at: number; end: number }): Token | undefined {
+function signToken(
+  raw: Raw,
+  spot: Omit<Token, 'type'> & { word: string; gap: boolean; said: string; at: number; end: number },
+): Token | undefined {
   const plain = signTypes[raw.type]
   if (plain !== undefined) return { ...spot, type: plain }
   switch (raw.type) {
@@ -153,30 +188,54 @@ function signToken(raw: Raw, spot: Omit<Token, 'type'> & { word: string; gap: bo
   }
 }
 
-type Bare = { readonly said: string; readonly word: string; readonly at: number; readonly end: number; readonly gap: boolean }
+type Bare = {
+  readonly said: string
+  readonly word: string
+  readonly at: number
+  readonly end: number
+  readonly gap: boolean
+}
 /** `hens 4 my roo`. */
 const isFor = (words: readonly Word[], at: number): boolean =>
-  words[at]?.raw.text === '4' && /^(?:my|the|a|an|our|this|these|his)$/u.test(words[at + 1]?.word ?? '') && words[at - 1]?.word !== 'of'
+  words[at]?.raw.text === '4' &&
+  /^(?:my|the|a|an|our|this|these|his)$/u.test(words[at + 1]?.word ?? '') &&
+  words[at - 1]?.word !== 'of'
 
 const numberToken = (raw: Raw, spot: Bare): Token => ({
   ...spot,
   type: 'number',
-  value: Number(raw.text.replace('%', '').replace(/,(?=\d{3}\b)/gu, '').replace(',', '.')) || 0,
+  value:
+    Number(
+      raw.text
+        .replace('%', '')
+        .replace(/,(?=\d{3}\b)/gu, '')
+        .replace(',', '.'),
+    ) || 0,
   percent: raw.text.endsWith('%'),
 })
 
 const spotOf = (words: readonly Word[], from: number, length: number, gap: boolean): Bare => {
   const [first, last] = [words[from]!, words[from + length - 1]!]
   return {
-    said: words.slice(from, from + length).map(({ raw }) => raw.text).join(' '),
-    word: words.slice(from, from + length).map(({ word }) => word).join(' '),
+    said: words
+      .slice(from, from + length)
+      .map(({ raw }) => raw.text)
+      .join(' '),
+    word: words
+      .slice(from, from + length)
+      .map(({ word }) => word)
+      .join(' '),
     at: first.raw.at,
     end: last.raw.at + last.raw.text.length,
     gap,
   }
 }
 
-function wordToken(words: readonly Word[], from: number, gap: boolean): { readonly token: Token; readonly length: number } {
+function wordToken(
+  words: readonly Word[],
+  from: number,
+  gap: boolean,
+): { readonly token: Token; readonly length: number } {
   const admits = (found: Found): boolean => !isRisky(found.text) || standsAsBird(words, from, found.length)
   const at = (index: number): string | undefined => {
     const word = words[index]
@@ -188,8 +247,10 @@ function wordToken(words: readonly Word[], from: number, gap: boolean): { readon
   const meaning: Meaning | undefined = found?.meaning
   const word = words[from]!
   const number = numberWords[word.word]
-  if (isMixedPair(word.raw.text) || isLoneAllele(words, from)) return { token: { ...spotOf(words, from, 1, gap), type: 'gene' }, length: 1 }
-  if (number !== undefined && length === 1) return { token: { ...spot, type: 'number', value: number, percent: false }, length }
+  if (isMixedPair(word.raw.text) || isLoneAllele(words, from))
+    return { token: { ...spotOf(words, from, 1, gap), type: 'gene' }, length: 1 }
+  if (number !== undefined && length === 1)
+    return { token: { ...spot, type: 'number', value: number, percent: false }, length }
   if (meaning) return { token: { ...spot, ...meaning }, length }
   return { token: { ...spot, type: isJoinedGene(word.raw.text) ? 'gene' : 'unknown' }, length }
 }
@@ -206,7 +267,9 @@ const isLoneAllele = (words: readonly Word[], at: number): boolean =>
 
 /** `Ss`, `Bb`, `Kk`, `blbl`, `EE`-like doubles only where the cases differ, or where a locus of two letters is doubled. */
 const isJoinedGene = (text: string): boolean =>
-  text.length <= 10 && (/^([A-Z])[a-z]$/u.test(text) ? text[0]!.toLowerCase() === text[1] : /^([A-Za-z]{2,4})\1$/iu.test(text)) && readPair(text).ok
+  text.length <= 10 &&
+  (/^([A-Z])[a-z]$/u.test(text) ? text[0]!.toLowerCase() === text[1] : /^([A-Za-z]{2,4})\1$/iu.test(text)) &&
+  readPair(text).ok
 
 /**
  * Typed tokens of a message, with the slips that were mended.
@@ -215,16 +278,25 @@ const isJoinedGene = (text: string): boolean =>
  */
 export function typed(raws: readonly Raw[]): Typed {
   const plain = withoutHyphens(raws.flatMap(plainly))
-  const heard = dictated(plain.map((raw) => ({ raw, word: raw.type === 'word' || raw.type === 'number' ? fold(raw.text) : raw.text })))
+  const heard = dictated(
+    plain.map((raw) => ({ raw, word: raw.type === 'word' || raw.type === 'number' ? fold(raw.text) : raw.text })),
+  )
   const { words, corrections } = mend(heard)
   const tokens: Token[] = []
   let gap = false
-  for (let i = 0; i < words.length; ) {
+  for (let i = 0; i < words.length;) {
     const { raw } = words[i]!
     const spot = spotOf(words, i, 1, gap)
     const sign = isFor(words, i) ? ({ ...spot, type: 'forWhom' } as const) : signToken(raw, spot)
-    const isNumberName = raw.type === 'number' && longestPhrase((k) => words[k]?.word, i, (found) => found.length > 1)
-    const { token, length }: { readonly token: Token; readonly length: number } = sign && !isNumberName ? { token: sign, length: 1 } : wordToken(words, i, gap)
+    const isNumberName =
+      raw.type === 'number' &&
+      longestPhrase(
+        (k) => words[k]?.word,
+        i,
+        (found) => found.length > 1,
+      )
+    const { token, length }: { readonly token: Token; readonly length: number } =
+      sign && !isNumberName ? { token: sign, length: 1 } : wordToken(words, i, gap)
     tokens.push(token)
     gap = token.type === 'unknown' || (gap && token.type === 'filler')
     i += length

@@ -16,7 +16,9 @@ export type Varieties = {
 }
 
 const byWord: ReadonlyMap<string, Colour> = new Map(
-  Object.entries(colourWords).flatMap(([colour, list]) => phrases(list).map((word) => [word, colour as Colour] as const)),
+  Object.entries(colourWords).flatMap(([colour, list]) =>
+    phrases(list).map((word) => [word, colour as Colour] as const),
+  ),
 )
 
 /** The colour words of a catalogue name: `Blue Laced Red Wyandotte` -> blue, laced, red. */
@@ -40,7 +42,10 @@ const usualOf = (family: string): { readonly names: readonly string[]; readonly 
   const theirs = bareNames.find((row) => row.family === family)?.usual
   const all = (families.get(family) ?? []).map(({ name }) => name)
   const first = ours?.usual.filter((name) => all.includes(name)) ?? (theirs === undefined ? [] : [theirs])
-  return { names: [...new Set([...first, ...(first.length > 0 ? [] : all)])], firm: ours?.firm ?? (theirs !== undefined || all.length === 1) }
+  return {
+    names: [...new Set([...first, ...(first.length > 0 ? [] : all)])],
+    firm: ours?.firm ?? (theirs !== undefined || all.length === 1),
+  }
 }
 
 /** What a colour does on a black bird, where the catalogue lacks the variety. */
@@ -55,7 +60,18 @@ const onBlack: Partial<Readonly<Record<Colour, ToldGenotype>>> = {
   frizzle: { F: ['F', 'f+'] },
 }
 
-const nearly: Partial<Readonly<Record<Colour, Colour>>> = { barred: 'cuckoo', cuckoo: 'barred', red: 'brown', light: 'columbian', columbian: 'light', gold: 'partridge', yellow: 'buff', pale: 'light', ginger: 'red', grey: 'blue' }
+const nearly: Partial<Readonly<Record<Colour, Colour>>> = {
+  barred: 'cuckoo',
+  cuckoo: 'barred',
+  red: 'brown',
+  light: 'columbian',
+  columbian: 'light',
+  gold: 'partridge',
+  yellow: 'buff',
+  pale: 'light',
+  ginger: 'red',
+  grey: 'blue',
+}
 
 /** A breed told with colours: the varieties that show them all, those with the fewest others first. */
 export function varietiesOf(family: string, colours: readonly Colour[]): Varieties {
@@ -90,7 +106,10 @@ const rank = (names: readonly string[], name: string): number => {
 function narrowed(exact: readonly string[], members: readonly Variety[], told: number): Varieties {
   const plainest = members.find(({ name }) => name === exact[0])?.colours.size ?? 0
   const alike = exact.filter((name) => members.find((variety) => variety.name === name)?.colours.size === plainest)
-  return { names: alike.length > 1 && plainest > told ? alike.slice(0, 4) : exact.slice(0, 1), firm: alike.length === 1 || plainest === told }
+  return {
+    names: alike.length > 1 && plainest > told ? alike.slice(0, 4) : exact.slice(0, 1),
+    firm: alike.length === 1 || plainest === told,
+  }
 }
 
 /** Colour words alone: the breed that is known by them, else the catalogue's described bird. */

@@ -8,40 +8,51 @@ export const aspectWords: Readonly<Record<Aspect, string>> = {
     'look like, looks like, chick color, chick colour, chick colors, chick colours, what color, what colour, what colors, what colours, wat color, which colour, which color, color of the babies, colour of the babies, colour of chicks, color of chicks, come out, comes out, turn out, colors, colours, color, colour, down color, down colour, fluff',
   adults:
     'grown, grown up, full grown, fully grown, as adults, adult, adults, when grown, older, feather out, feathered out, adult plumage, plumage, mature look, grow up, grow into, grow out, later on',
-  eggs:
-    'eggs, egg count, lay, lays, laying, laid, good layers, egg laying, eggs a year, eggs per year, eggs a week, eggs per week, how many eggs, egg number, egg numbers, egg production, layer, layability, egg, ova',
+  eggs: 'eggs, egg count, lay, lays, laying, laid, good layers, egg laying, eggs a year, eggs per year, eggs a week, eggs per week, how many eggs, egg number, egg numbers, egg production, layer, layability, egg, ova',
   shell:
     'egg color, egg colour, egg colors, egg colours, eggs color, eggs colour, color eggs, colour eggs, color egg, colour egg, coloured eggs, colored eggs, shell, shell color, shell colour, shells, egg shell, eggshell, color of eggs, colour of eggs, color of the eggs, colour of the eggs, what color eggs, what colour eggs',
   size: 'size, sizes, big, bigger, how big, weight, weights, weigh, heavy, body size, how large, size of, weighs, grösse, grosse, taille, gewicht, poids, tamano',
   temper:
     'temper, temperament, temperment, temperaments, calm, calmer, flighty, friendly, friendlier, docile, nice, aggressive, agressive, loud, noisy, quiet, kids, kid friendly, tame, gentle, personality, personalities, skittish, lap chicken, sweet, nasty, attitude, spicy, behaviour, behavior, good with kids, for kids, with kids, children, human aggressive, wild',
-  broody: 'broody, broodies, broodiness, go broody, goes broody, broodies a lot, setty, sit on eggs, brood, going broody, raise chicks, good mothers, good mamas, glucke, brüten, gluckt',
-  hardiness: 'cold hardy, cold hardiness, hardy, hardiness, hardier, winter, winter layers, winters, heat, hot, climate, cold, frostbite, frost, heat tolerant, heat hardy, snow, humid, winterhart, robust',
+  broody:
+    'broody, broodies, broodiness, go broody, goes broody, broodies a lot, setty, sit on eggs, brood, going broody, raise chicks, good mothers, good mamas, glucke, brüten, gluckt',
+  hardiness:
+    'cold hardy, cold hardiness, hardy, hardiness, hardier, winter, winter layers, winters, heat, hot, climate, cold, frostbite, frost, heat tolerant, heat hardy, snow, humid, winterhart, robust',
   feed: 'feed, eat, eats, feed bill, feed conversion, feed efficiency, how much feed, feed cost, eat less',
-  shares: 'percent, percents, percentage, percentages, pct, odds, ratio, ratios, chance, chances, probability, fraction, what split, proportion, proportions, how many of each, what are the odds, prozent, procent, pourcentage, how likely',
+  shares:
+    'percent, percents, percentage, percentages, pct, odds, ratio, ratios, chance, chances, probability, fraction, what split, proportion, proportions, how many of each, what are the odds, prozent, procent, pourcentage, how likely',
   why: 'why, how come, explain, reason, whys, y tho',
   more: 'more detail, more details, tell me more, more info, more please, go on',
-  symbols: 'genotype, genotypes, genetically, alleles, genes, gene symbols, punnett, punnett square, symbols, in symbols, genetics, notation',
+  symbols:
+    'genotype, genotypes, genetically, alleles, genes, gene symbols, punnett, punnett square, symbols, in symbols, genetics, notation',
   reverse:
     'other way, other way round, other way around, the other way, reverse, reversed, in reverse, flip, flipped, flip it, flip them, switch, switch it, switched, swap them, swapped, both directions, both ways, each way, vice versa, opposite, opposite way, reciprocal, either way, other way about, wrong way round, wrong way, backwards, which way round, which way, way round, way around, switch them, turn it around, reverse it, reverse cross, roles reversed',
-  welfare: 'dead, die, dies, died, dying, dead in shell, safe, lethal, lethals, harm, harmful, dangerous, deformed, deformity, deformities, cruel, unethical, ethical, inbred, inbreeding, problems, unhealthy, lethal gene, survive, survivors, suffer',
+  welfare:
+    'dead, die, dies, died, dying, dead in shell, safe, lethal, lethals, harm, harmful, dangerous, deformed, deformity, deformities, cruel, unethical, ethical, inbred, inbreeding, problems, unhealthy, lethal gene, survive, survivors, suffer',
   comb: 'comb, combs, what comb, comb type, comb types, kamm, crete',
-  maturity: 'point of lay, pol, start laying, start to lay, begin laying, first egg, first eggs, age at first egg, when do they lay, when will they lay, lay age, maturity, age of lay, come into lay, coming into lay, begin to lay, when they lay, laying age, when do they start',
+  maturity:
+    'point of lay, pol, start laying, start to lay, begin laying, first egg, first eggs, age at first egg, when do they lay, when will they lay, lay age, maturity, age of lay, come into lay, coming into lay, begin to lay, when they lay, laying age, when do they start',
 }
 
 export const goalWords: Readonly<Record<Goal, string>> = {
-  sexable: 'sex link, sex links, sexlink, sexlinks, sexlynk, sexlynks, sexlinc, sex sinks, sex sink, sex lynx, sex linx, sexlinx, six links, sex lings, sex linking, sexlinking, sex linkable, sex link chicks, autosexing, auto sexing, autosexing chicks',
+  sexable:
+    'sex link, sex links, sexlink, sexlinks, sexlynk, sexlynks, sexlinc, sex sinks, sex sink, sex lynx, sex linx, sexlinx, six links, sex lings, sex linking, sexlinking, sex linkable, sex link chicks, autosexing, auto sexing, autosexing chicks',
   eggs: 'most eggs, more eggs, lots of eggs, best layers, good layers, great layers, heavy layers, egg machines, maximum eggs, max eggs, egg output, best laying, better layers, lay well, lay more, lays well, high egg, egg production, prolific',
-  'blue-eggs': 'blue eggs, blue egg, blue layers, blue layer, blue egg layers, blue egg layer, bluest, blue shell, blue shells, lay blue, lays blue, laying blue, sky blue, true blue',
-  'green-eggs': 'green eggs, green egg, green layers, green layer, green egg layers, darkest green, greenest, lay green, lays green, mint, minty, mint green, moss green, teal, sage green',
-  'olive-eggs': 'olive, olives, olive eggs, olive egg, olive layers, darkest olive, dark olive, speckled olive, moss, olive green, olive egger pullets, lay olive, lays olive, oliver',
+  'blue-eggs':
+    'blue eggs, blue egg, blue layers, blue layer, blue egg layers, blue egg layer, bluest, blue shell, blue shells, lay blue, lays blue, laying blue, sky blue, true blue',
+  'green-eggs':
+    'green eggs, green egg, green layers, green layer, green egg layers, darkest green, greenest, lay green, lays green, mint, minty, mint green, moss green, teal, sage green',
+  'olive-eggs':
+    'olive, olives, olive eggs, olive egg, olive layers, darkest olive, dark olive, speckled olive, moss, olive green, olive egger pullets, lay olive, lays olive, oliver',
   'brown-eggs': 'brown eggs, brown egg, brown layers, brown egg layers, lay brown, brown shell',
-  'dark-eggs': 'dark eggs, dark egg, dark brown eggs, darkest eggs, darkest brown, chocolate eggs, chocolate egg, dark layers, darkest egg, terracotta, mahogany eggs, dark brown egg, darker eggs, speckled eggs, dark brown',
+  'dark-eggs':
+    'dark eggs, dark egg, dark brown eggs, darkest eggs, darkest brown, chocolate eggs, chocolate egg, dark layers, darkest egg, terracotta, mahogany eggs, dark brown egg, darker eggs, speckled eggs, dark brown',
   'white-eggs': 'white eggs, white egg, white layers, white egg layers, lay white',
   size: 'bigger, biggest, larger, heavier, giant size, big birds, large birds',
   meat: 'meat, meaty, table, table birds, table bird, meat and eggs, dual purpose, dual, dp, carcass, carcase, roast, roasting, fryers, eating, freezer, freezer camp, butcher, butchering, broiler type, for eating, for the table, for the pot',
   calm: 'calm, docile, friendly, gentle, tame, sweet, quiet, nice temperament, good temperament',
-  barred: 'barred chicks, barred daughters, barred pullets, barred babies, barred offspring, barred hens out, all barred',
+  barred:
+    'barred chicks, barred daughters, barred pullets, barred babies, barred offspring, barred hens out, all barred',
   laced: 'laced chicks, laced daughters, laced pullets, laced babies, laced offspring',
   show: 'for show, for showing, for the show, for exhibition, win, champion',
   cold: 'cold hardy, winter layers, winter laying, cold climate, cold winters, for winter, cold weather, hardy, winter hardy',

@@ -4,12 +4,14 @@ export const colourWords = {
   black: 'black, blacks, blk, blck, blak, noir, noire, schwarz, schwarze, schwarzer, zwart, zwarte, negro, negra, sort',
   blue: 'blue, blues, blu, bleu, bleue, blau, blaue, blauer, blauw, blauwe, azul',
   splash: 'splash, splashes, splashed, spash, splsh',
-  lavender: 'lavender, lavenders, lav, lavs, lavander, lavendar, lavendars, lavendel, lavande, lavanda, self blue, selfblue, pearl grey, perlgrau, parelgrijs',
+  lavender:
+    'lavender, lavenders, lav, lavs, lavander, lavendar, lavendars, lavendel, lavande, lavanda, self blue, selfblue, pearl grey, perlgrau, parelgrijs',
   chocolate: 'chocolate, chocolates, choc, chocs, chocolat, choclate, choccy, schokolade, chocola, choco',
   mauve: 'mauve',
   dun: 'dun',
   khaki: 'khaki',
-  white: 'white, whites, wht, whte, whit, weiss, weisse, weisser, wit, witte, blanc, blanche, blanco, blanca, recessive white, dominant white',
+  white:
+    'white, whites, wht, whte, whit, weiss, weisse, weisser, wit, witte, blanc, blanche, blanco, blanca, recessive white, dominant white',
   red: 'red, reds, rd, redd, rot, rote, roter, rood, rode, rouge, rojo, roja, reddish, brick red, mahogany, brick',
   buff: 'buff, buffs, buf, fauve, gelbe, gele',
   gold: 'gold, golden, goldens, golds, gld, dore, doree, goud, dorado',
@@ -17,7 +19,8 @@ export const colourWords = {
   laced: 'laced, lace, lacing, laces, lased, layced, gesaeumt, gesaumt, gezoomd, maille',
   pencilled: 'pencilled, penciled, pencil, penciling, pencilling, multiple laced',
   spangled: 'spangled, spangle, spangles',
-  barred: 'barred, barreds, bared, bard, barrd, bar, bars, striped, stripey, stripy, stripe, stripes, zebra, gestreift, gestreept, barre, barree, barrada, barrado, gesperbert, barred up',
+  barred:
+    'barred, barreds, bared, bard, barrd, bar, bars, striped, stripey, stripy, stripe, stripes, zebra, gestreift, gestreept, barre, barree, barrada, barrado, gesperbert, barred up',
   cuckoo: 'cuckoo, cuckoos, cookoo, cukoo, cuckcoo, coucou, coocoo, coo coo, cookie coo, koekoek, cuco, kuckuck, coco',
   columbian: 'columbian, columbians, columbia, colombian, colombia, columbien, columbine, col',
   partridge: 'partridge, partridges, patridge, partrige, perdrix, rebhuhn, rebhuhnfarbig, patrijs, perdiz',
@@ -48,13 +51,16 @@ export const colourWords = {
   bearded: 'bearded, beard',
   'mille fleur': 'mille fleur, millefleur, mille fleurs, millie fleur',
   porcelain: 'porcelain, porcelaine',
-  frizzle: 'frizzle, frizzles, frizzled, frizzly, frizz, frissle, frizle, curly, curly feathered, frise, frisee, lockig',
-  'smooth': 'smooth, smooths, smooth feathered, smoothe, normal feathered, flat feathered',
+  frizzle:
+    'frizzle, frizzles, frizzled, frizzly, frizz, frissle, frizle, curly, curly feathered, frise, frisee, lockig',
+  smooth: 'smooth, smooths, smooth feathered, smoothe, normal feathered, flat feathered',
   auburn: 'auburn',
   coloured: 'coloured, colored, colourful, colorful',
-  mixed: 'mixed colour, mixed colours, mixed color, mixed colors, mixed coloured, multi coloured, multicoloured, multicolored',
+  mixed:
+    'mixed colour, mixed colours, mixed color, mixed colors, mixed coloured, multi coloured, multicoloured, multicolored',
   tufted: 'tufted, tufts, eared, ear tufts, ear tufted',
-  'short legged': 'short legged, short leg, shortleg, short legs, shorty, short legger, dwarf legged, creeper, creepers',
+  'short legged':
+    'short legged, short leg, shortleg, short legs, shorty, short legger, dwarf legged, creeper, creepers',
   'long legged': 'long legged, long leg, long legs, tall legged',
   rumpless: 'rumpless, tailless, no tail, no tails',
   'clean-faced': 'clean faced, cleanfaced, clean face, no tufts, not tufted, untufted, tuftless',

@@ -6,13 +6,16 @@ export const lineWords = {
     'production, prod, production line, production type, production bred, production strain, production quality, commercial, commercial line, commercial type, high production, layer strain, layer line, laying strain, laying line, laying type, egg line, egg strain, layer type, industrial, high laying, heavy laying',
   hatchery:
     'hatchery, hatchery quality, hatchery stock, hatchery line, hatchery type, hatchery strain, hatchery bred, feedstore, feed store, farm store, store bought, mail order, feed store bought, feedstore quality, farm shop, pet quality',
-  utility: 'utility, utility line, utility type, utility strain, utility bred, working line, working strain, dual purpose line, backyard line',
+  utility:
+    'utility, utility line, utility type, utility strain, utility bred, working line, working strain, dual purpose line, backyard line',
   heritage:
     'heritage, heritage line, heritage type, heritage quality, heritage bred, heritage strain, old type, old line, old lines, old style, old fashioned, traditional, oldschool, old school, foundation line',
   exhibition:
     'exhibition, exhibition line, exhibition type, exhibition quality, exhibition stock, exhibition bred, exhibition strain, show, show line, show lines, show quality, show type, show stock, show bred, show strain, show bird, show birds, sq, shows quality, standard bred, breeder quality, breeder stock, breeder, from a breeder, sop, showline, showquality, standard of perfection, fancy, show winning, champion line',
-  'fine-barred': 'fine barred, fine barring, finely barred, narrow barred, sharp barred, sharp barring, tight barring, crisp barred, crisp barring, fine bars, tight bars',
-  'open-barred': 'open barred, open barring, coarse barred, coarse barring, wide barred, wide barring, blurry barred, fuzzy barred, smudgy barred',
+  'fine-barred':
+    'fine barred, fine barring, finely barred, narrow barred, sharp barred, sharp barring, tight barring, crisp barred, crisp barring, fine bars, tight bars',
+  'open-barred':
+    'open barred, open barring, coarse barred, coarse barring, wide barred, wide barring, blurry barred, fuzzy barred, smudgy barred',
   'dark-line': 'dark line, cockerel line, cockerel breeder, cockerel bred, cock breeder, dark barred',
   'light-line': 'light line, pullet line, pullet breeder, pullet bred, hen breeder, light barred',
   'rose-comb': 'rose comb, rosecomb, rose combed, rc, rosecombed',

@@ -17,7 +17,8 @@ export const cross =
   'cross, crossing, crosses, crossed, crossbreed, crossbred, crossbreeds, cross breed, mix, mixes, mixed, mixing, hybrid, hybrids, breed, breeding, breeds, bred, mate, mating, mates, mated, pair, pairing, combo, combine, combining, combination, putting, put, matings, pairings, croos, croess, cros, crosss, krossing, kross'
 export const between = 'between, of a, from a'
 /** A chick or bird out of a hen by a cock. */
-export const outOf = 'out of, from, outta, off of, off, hatched from, hatched out of, came from, came out of, comes from, thrown by, daughter of, son of, offspring of, made from, made of, made by, made with'
+export const outOf =
+  'out of, from, outta, off of, off, hatched from, hatched out of, came from, came out of, comes from, thrown by, daughter of, son of, offspring of, made from, made of, made by, made with'
 export const by = 'by, sired by, fathered by'
 export const generation = 'f1, f1s, first cross, first generation, first gen'
 export const generation2 = 'f2, f2s, f3, f3s, f4, second generation, second gen, third generation'

@@ -4,29 +4,36 @@
 export const nicknames: Readonly<Record<string, string>> = {
   'Rhode Island Red':
     'rir, rirs, ri red, ri reds, rhode island red, rhode island reds, rhode island, rhode islands, rhode islander, rhode islanders, rhodie, rhodies, rhody, rhodys, rhodes, rhode red, rhode reds, rhode is red, rhodeisland, road island, road island red, rode island, rode island red, rose island red, rhode iland, rhod island, rhode island read, road island read, rhodeislander, prod red, prod reds, production red, production reds, island red, island reds, rhodelander, rhodelaender, rode island rood, red rhode, род айленд, родайленд, род айланд',
-  'Rhode Island White': 'riw, riws, ri white, ri whites, rhode island white, rhode island whites, rhode white, road island white, rhodie white',
+  'Rhode Island White':
+    'riw, riws, ri white, ri whites, rhode island white, rhode island whites, rhode white, road island white, rhodie white',
   'New Hampshire':
     'nh, nhs, nhr, nhrs, new hamp, new hamps, new hampshire, new hampshires, new hampshire red, new hampshire reds, hampshire red, hampshire reds, hampshire, hampshires, new hamster, new hamsters, new hamster red, nu hampshire, new hampster, new hamshire, newhamp, newhampshire, n hampshire, new hampsire, hamp reds, нью гемпшир, ньюгемпшир',
   'Barred Plymouth Rock':
     'bpr, bprs, br, brs, pbr, barred rock, barred rocks, bar rock, bar rocks, barred plymouth, barred plymouths, barred plymouth rock, barred plymouth rocks, plymouth barred, plymouth barred rock, barred rok, bard rock, barded rock, barrock, board rock, bored rock, birch rock, barbed rock, bird rock, bared rocks, bareds, plymouth rock barre, plymouth rock gestreift, gestreepte plymouth, плимутрок полосатый, полосатый плимутрок',
-  'White Plymouth Rock': 'wr, wrs, wpr, wprs, white rock, white rocks, white plymouth, white plymouths, white plymouth rocks',
+  'White Plymouth Rock':
+    'wr, wrs, wpr, wprs, white rock, white rocks, white plymouth, white plymouths, white plymouth rocks',
   'Buff Plymouth Rock': 'buff rock, buff rocks, buff plymouth, buff plymouths, bfr',
-  'Columbian Plymouth Rock': 'columbian rock, columbian rocks, columbian plymouth, columbian plymouths, col rock, col rocks, columbia rock',
+  'Columbian Plymouth Rock':
+    'columbian rock, columbian rocks, columbian plymouth, columbian plymouths, col rock, col rocks, columbia rock',
   'Partridge Plymouth Rock': 'partridge rock, partridge rocks, partridge plymouth, ppr',
-  'Silver Pencilled Plymouth Rock': 'spr, sprs, sppr, silver pencilled rock, silver penciled rock, silver pencil rock, silver rock, silver rocks',
-  Delaware: 'del, dels, delaware, delawares, delly, dellies, delawere, dellaware, deleware, delawear, delaware bantam, della wear, della ware, делавэр',
+  'Silver Pencilled Plymouth Rock':
+    'spr, sprs, sppr, silver pencilled rock, silver penciled rock, silver pencil rock, silver rock, silver rocks',
+  Delaware:
+    'del, dels, delaware, delawares, delly, dellies, delawere, dellaware, deleware, delawear, delaware bantam, della wear, della ware, делавэр',
   'Light Sussex':
     'ls, lss, lsx, lt sussex, light sussex, lite sussex, lite susex, light susex, light sussexes, lights sussex, sussex light, light suss, light sue sex, sussex licht, sussex herminee, суссекс светлый, суссекс',
   'Speckled Sussex': 'ss, sps, spsx, speckled sussex, speckled susex, speckledy sussex, tricolour sussex',
   'Red Sussex': 'red sussex',
   'Buff Sussex': 'buff sussex',
-  'White Leghorn': 'wl, wls, wlh, scwl, wlhs, white leghorn, white leghorns, white leg, white legs, leghorn white, livornese bianca, weisse leghorn, leghorn blanche, leghorn blanca, леггорн',
+  'White Leghorn':
+    'wl, wls, wlh, scwl, wlhs, white leghorn, white leghorns, white leg, white legs, leghorn white, livornese bianca, weisse leghorn, leghorn blanche, leghorn blanca, леггорн',
   'Brown Leghorn': 'brl, lbl, dbl, brown leghorn, brown leghorns, light brown leghorn, dark brown leghorn, brown leg',
   'Exchequer Leghorn': 'exl, exchequer, exchequers, exchequer leghorn',
   'Cuckoo Leghorn': 'barred leghorn, barred leghorns, cuckoo leghorn, cuckoo leghorns',
   'Silver Leghorn': 'silver leghorn, silver leghorns, silver duckwing leghorn, sdl',
   'Black Orpington': 'black orp, black orps, blk orp, blko, black orpies, black orpington, black orpingtons',
-  'Buff Orpington': 'bo, bos, buff orp, buff orps, buffo, buff orpies, buff orpy, buff orpie, buff orpington, buff orpingtons, buff or pington, buff orpingten, buff orpingtin',
+  'Buff Orpington':
+    'bo, bos, buff orp, buff orps, buffo, buff orpies, buff orpy, buff orpie, buff orpington, buff orpingtons, buff or pington, buff orpingten, buff orpingtin',
   'Lavender Orpington': 'lav orp, lav orps, lo, los, lavender orp, lavender orps, self blue orpington, lavender orpies',
   'Chocolate Orpington': 'choc orp, choc orps, chocolate orp, chocolate orps, choccy orp',
   'Blue Orpington': 'blue orp, blue orps, bbs orp, bbs orps, bbs orpington, bbs orpingtons',
@@ -38,22 +45,28 @@ export const nicknames: Readonly<Record<string, string>> = {
   'White Jersey Giant': 'wjg, white giant, white giants, white jersey, white jerseys',
   'Blue Jersey Giant': 'bluejg, bbs giant, blue giant, blue giants, blue jersey',
   'Splash Jersey Giant': 'splash giant, splash jersey',
-  'Silver Laced Wyandotte': 'slw, slws, silver lace wyandotte, silver laced wyandotte, silver laced wyandottes, silver wyandotte, silver wyandottes, silver laced wyan, silver lace wine dot, sliver laced wyandotte, silver laced dottes, sl wyandotte, sl wyandottes, sl wy',
-  'Golden Laced Wyandotte': 'glw, glws, gold laced wyandotte, golden laced wyandotte, golden laced wyandottes, gold lace wyandotte, golden lace wyandotte, gold wyandotte, golden wyandotte, gl wyandotte, gl wyandottes',
+  'Silver Laced Wyandotte':
+    'slw, slws, silver lace wyandotte, silver laced wyandotte, silver laced wyandottes, silver wyandotte, silver wyandottes, silver laced wyan, silver lace wine dot, sliver laced wyandotte, silver laced dottes, sl wyandotte, sl wyandottes, sl wy',
+  'Golden Laced Wyandotte':
+    'glw, glws, gold laced wyandotte, golden laced wyandotte, golden laced wyandottes, gold lace wyandotte, golden lace wyandotte, gold wyandotte, golden wyandotte, gl wyandotte, gl wyandottes',
   'White Wyandotte': 'ww, wws, white wyandotte, white wyandottes, white dottes',
   'Columbian Wyandotte': 'cw, cws, columbian wyandotte, columbian wyandottes, columbia wyandotte',
   'Blue Laced Red Wyandotte': 'blrw, blrws, blr, blrs, blue laced red wyandotte, blue laced reds wyandotte',
   'Partridge Wyandotte': 'pw, pws, partridge wyandotte',
   'Buff Wyandotte': 'bfw, buff wyandotte',
-  'Cuckoo Marans': 'cm, cms, cuckoo maran, cuckoo marans, coco marans, cookoo marans, coucou marans, cuckoo morans, coo coo morans, cuckoo moran, marans coucou, barred marans, barred maran, koekoek marans, kuckuck marans',
+  'Cuckoo Marans':
+    'cm, cms, cuckoo maran, cuckoo marans, coco marans, cookoo marans, coucou marans, cuckoo morans, coo coo morans, cuckoo moran, marans coucou, barred marans, barred maran, koekoek marans, kuckuck marans',
   'Black Copper Marans':
     'bcm, bcms, black copper maran, black copper marans, black copper morans, blk copper marans, copper marans, copper maran, copper black marans, black copper mirrors, black cooper marans, black copper moran, black copper merans, black copper marines, marans noir cuivre, marans schwarz kupfer, marans zwart koper, marans schwarzkupfer, schwarz kupfer marans, kupferhalsige marans, zwartkoper marans, маран медно черный, маран черно медный',
   'Wheaten Marans': 'wheaten marans, wheaten maran',
   'White Marans': 'white marans, white maran',
   'Blue Copper Marans': 'blue copper marans, blue copper maran',
-  Welsummer: 'wels, welsum, welsummer, welsummers, wellie, wellies, welly, welsie, welsies, wellsummer, well summer, wells summer, welsomer, welsumer, wellsumer, wellsummers, well summers, wel summer, welsomers, will summer, wellsomer, wellsy, велзумер, вельзумер',
-  Barnevelder: 'barnie, barnies, barney, barneys, barnevelder, barnevelders, barnvelder, barnevelter, barneveld, double laced barnevelder, dlb, barney velder, barn of elder, barn velder, barn a velder, barneveldar, barny velder, barnevelda',
-  'Salmon Faverolles': 'sf, sfs, fav, favs, faves, faverolle, faverolles, favorelle, favorolle, salmon fav, salmon favs, salmon faverolle, salmon faverolles, deutsches lachshuhn, lachshuhn, lachshuhner, german salmon, faverol, faverols, favoroles, favor rolls, favor roll, faverolls, favourolles, favaroles, faveroles, faverole, фавероль',
+  Welsummer:
+    'wels, welsum, welsummer, welsummers, wellie, wellies, welly, welsie, welsies, wellsummer, well summer, wells summer, welsomer, welsumer, wellsumer, wellsummers, well summers, wel summer, welsomers, will summer, wellsomer, wellsy, велзумер, вельзумер',
+  Barnevelder:
+    'barnie, barnies, barney, barneys, barnevelder, barnevelders, barnvelder, barnevelter, barneveld, double laced barnevelder, dlb, barney velder, barn of elder, barn velder, barn a velder, barneveldar, barny velder, barnevelda',
+  'Salmon Faverolles':
+    'sf, sfs, fav, favs, faves, faverolle, faverolles, favorelle, favorolle, salmon fav, salmon favs, salmon faverolle, salmon faverolles, deutsches lachshuhn, lachshuhn, lachshuhner, german salmon, faverol, faverols, favoroles, favor rolls, favor roll, faverolls, favourolles, favaroles, faveroles, faverole, фавероль',
   'Light Brahma': 'lb, lbs brahma, lt brahma, light brahma, light brahmas, lite brahma, brahma light, brahma hermine',
   'Dark Brahma': 'db, dark brahma, dark brahmas, silver pencilled brahma',
   'Buff Brahma': 'buff brahma, buff brahmas, bb, bbs brahma',
@@ -66,28 +79,32 @@ export const nicknames: Readonly<Record<string, string>> = {
   'Silver Campine': 'silver campine',
   'Egyptian Fayoumi': 'fayoumi, fayoumis, bigawi, fayoumy, fayumi, egyptian fayoumi, egyptian',
   Araucana: 'araucana',
-  'Black Ameraucana':
-    'black am, black ameraucana',
+  'Black Ameraucana': 'black am, black ameraucana',
   'Blue Ameraucana': 'blue am, blue ameraucana, bbs ameraucana, bbs am',
   'Wheaten Ameraucana': 'wheaten am, wheaten ameraucana, bw ameraucana',
   'Lavender Ameraucana': 'lav am, lavender ameraucana, lav ameraucana',
   'White Ameraucana': 'white am, white ameraucana',
   'Easter Egger':
     'ee, ees, easter egger, easter eggers, easter eager, easter eagers, easteregger, eastereggers, easter egg chicken, easter egg chickens, easter egg layer, easter edgar, easter agar, ester egger, eater egger, easter aggers, easter agger, easter egg, americana, americanas, hatchery americana, hatchery ameraucana, osterleger, rainbow layer, rainbow layers, rainbow egger',
-  'Olive Egger': 'oe, oes, olive egger, olive eggers, olive eager, olive eagers, oliveegger, olive edgar, all of eager, olive agger, olive aggers, oliver egger, olive egg layer, olive layer, olive layers, f1 olive egger, f1 oe, oliveleger',
-  'Cream Legbar': 'ccl, ccls, cl, cls, clb, cream legbar, cream legbars, crested cream legbar, crested cream legbars, crested legbar, cream leg bar, legbar creme, crele legbar',
+  'Olive Egger':
+    'oe, oes, olive egger, olive eggers, olive eager, olive eagers, oliveegger, olive edgar, all of eager, olive agger, olive aggers, oliver egger, olive egg layer, olive layer, olive layers, f1 olive egger, f1 oe, oliveleger',
+  'Cream Legbar':
+    'ccl, ccls, cl, cls, clb, cream legbar, cream legbars, crested cream legbar, crested cream legbars, crested legbar, cream leg bar, legbar creme, crele legbar',
   'Gold Legbar': 'gold legbar, golden legbar',
   Rhodebar: 'rhodebar, rhodebars, rhode bar, road bar',
   Welbar: 'welbar, welbars, wellbar, wel bar',
-  Bielefelder: 'bielefelder, bielefelders, biel, biels, bielie, bielies, beilefelder, bielefeld, bielfelder, bella felder, billy felder, belly felder, bielefelda, kennhuhn, bielefelder kennhuhn, bealefelder, bielfeld',
-  Dominique: 'dom, doms, dominique, dominiques, dominecker, dominic, dominics, domineker, dominick, dominicker, dominickers, dominiker, dominckers, domineckers, dominque, dominquie',
+  Bielefelder:
+    'bielefelder, bielefelders, biel, biels, bielie, bielies, beilefelder, bielefeld, bielfelder, bella felder, billy felder, belly felder, bielefelda, kennhuhn, bielefelder kennhuhn, bealefelder, bielfeld',
+  Dominique:
+    'dom, doms, dominique, dominiques, dominecker, dominic, dominics, domineker, dominick, dominicker, dominickers, dominiker, dominckers, domineckers, dominque, dominquie',
   Buckeye: 'buckeye, buckeyes, buck eye, buck eyes',
   'White Chantecler': 'white chantecler',
   'Silver Grey Dorking': 'sgd, silver gray dorking, silver grey dorking, silver dorking',
   'White Silkie': 'white silkie',
   'Black Silkie': 'black silkie, black silkies',
   'White Crested Black Polish': 'wcb, wcbp, white crested black polish',
-  'Naked Neck': 'nn, nns, nekkid neck, naked neck, naked necks, nakedneck, turken, turkens, transylvanian, transylvanian naked neck, bare neck, turkin, bowtie, bow tie, naked nek, cou nu, nackthals, naakthals',
+  'Naked Neck':
+    'nn, nns, nekkid neck, naked neck, naked necks, nakedneck, turken, turkens, transylvanian, transylvanian naked neck, bare neck, turkin, bowtie, bow tie, naked nek, cou nu, nackthals, naakthals',
   'White Cornish': 'white cornish, wc',
   'Dark Cornish': 'dc, dark cornish, indian game, cornish game, indian games, dark cornishes',
   'White Laced Red Cornish': 'wlrc, wlr, white laced red cornish, jubilee cornish',
@@ -103,7 +120,8 @@ export const nicknames: Readonly<Record<string, string>> = {
   Lakenvelder: 'lakenvelder, lakenvelders, lakenfelder',
   Vorwerk: 'vorwerk, vorwerks, vorwerck',
   'White Bresse': 'bresse, american bresse, bresse gauloise, bress, white bresse, bresse white',
-  'Black-breasted Red Old English Game': 'oeg, oegb, bbr, bb red, old english, old english game, oldenglish, old english game bantam, gamecock, game cock, game bird, game hen, game fowl',
+  'Black-breasted Red Old English Game':
+    'oeg, oegb, bbr, bb red, old english, old english game, oldenglish, old english game bantam, gamecock, game cock, game bird, game hen, game fowl',
   'Icelandic landrace': 'icelandic, icelandics, icie, icies, icelandik',
   'Swedish Flower Hen': 'sfh, swedish flower hen, swedish flower hens, swedish flower, flower hen',
   'Potchefstroom Koekoek': 'koekoek, kk, koekkoek, potch koekoek, potchefstroom koekoek, potchefstroom',

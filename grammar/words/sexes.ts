@@ -7,8 +7,7 @@ export const cock =
 export const cocks =
   'roos, roosters, cocks, cockerels, males, boys, bois, stags, cockbirds, cock birds, roostas, cockrels, cockerals, lads, fellas, blokes'
 /** Words of one female. */
-export const hen =
-  'hen, pullet, female, girl, gal, lady, layer hen, hn, biddy, puller, pulet, pullit, pull it, f'
+export const hen = 'hen, pullet, female, girl, gal, lady, layer hen, hn, biddy, puller, pulet, pullit, pull it, f'
 /** Words of several females. */
 export const hens =
   'hens, pullets, females, girls, gals, ladies, layer hens, laying hens, layers, lassies, hennies, hns, biddies, chooks, pulets, pullits'
@@ -17,8 +16,10 @@ export const father = 'dad, father, daddy, papa, pop, sire, pa'
 export const mother = 'mum, mom, mother, mama, momma, mommy, mummy, dam, ma'
 export const daughter = 'daughter, daughters, dtr, dtrs'
 export const son = 'son, sons'
-export const sibling = 'brother, brothers, sister, sisters, sibling, siblings, full sib, full sibs, sib, sibs, half brother, half sister'
-export const grandchild = 'granddaughter, granddaughters, grand daughter, grand daughters, grandson, grandsons, grandkids'
+export const sibling =
+  'brother, brothers, sister, sisters, sibling, siblings, full sib, full sibs, sib, sibs, half brother, half sister'
+export const grandchild =
+  'granddaughter, granddaughters, grand daughter, grand daughters, grandson, grandsons, grandkids'
 export const grandfather = 'grandsire, grandfather, granddad, grandad, grandpa, grand sire'
 export const grandmother = 'granddam, grandmother, grandma, gran, nan, grand dam'
 export const chick =

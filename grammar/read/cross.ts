@@ -1,0 +1,173 @@
+// grammar/read/cross.ts: a cross question from the matings of the message, or a question back where a bird is in doubt.
+import { varietiesOf } from '../variety.ts'
+import { aspectsOf, commonOf, type Reader } from './common.ts'
+import { pairsIn, type Pair } from './pairs.ts'
+import type { Bird } from '../bird.ts'
+import type { Reading } from '../reading.ts'
+import type { AskBackQuestion, Assumed, BirdRef, CrossQuestion, Question } from '../../core/question.ts'
+import type { Colour } from '../words/colours.ts'
+
+type Told = { readonly sire: BirdRef; readonly dam: BirdRef }
+
+const nameOf = (ref: BirdRef): string => ref.breed ?? ref.asWritten ?? 'the bird'
+
+/** Order of the words alone told who is the male. */
+const maleFirst = ({ sire, dam, by }: Pair): readonly Assumed[] =>
+  by === 'order' ? [{ kind: 'male-first', sire: nameOf(sire.ref), dam: nameOf(dam.ref) }] : []
+
+/** Both ways round are asked about. */
+const bothWays = ({ scene, words }: Reading): boolean =>
+  scene.aspects.includes('reverse') &&
+  words.some((word) => ['both', 'each', 'either', 'vice', 'versus', 'vs', 'or', 'reciprocal'].includes(word))
+
+/** "his daughters": bred from the cock they are put to. */
+function ownDaughters({ sire, dam }: Pair, reading: Reading): BirdRef {
+  const kin = dam.saidOf.parts.some((part) => part.type === 'kin' && part.kin === 'daughter')
+  const own = dam.saidOf.parts.some(({ type }) => type === 'his' || type === 'my' || type === 'their')
+  if (!kin || !own || dam.ref.breed !== undefined || dam.ref.cross) return dam.ref
+  const other = reading.scene.birds.find((bird) => bird.sex === 'F' && bird.ref.breed !== undefined)
+  return other ? { ...dam.ref, cross: { sire: sire.ref, dam: other.ref } } : { ...sire.ref, asWritten: dam.said }
+}
+
+/** "lav x split": split to what the other bird shows. */
+function splitTo(one: Bird, other: Bird): BirdRef {
+  if (!one.saidOf.split || one.ref.genotype) return one.ref
+  const colour = other.saidOf.parts.find((part) => part.type === 'colour')
+  const shown: Colour | undefined = colour?.type === 'colour' ? colour.colour : undefined
+  const pairs: Partial<Record<Colour, BirdRef['genotype']>> = {
+    lavender: { lav: ['Lav+', 'lav'] },
+    chocolate: { choc: ['Choc+', 'choc'] },
+    white: { c: ['C+', 'c'] },
+    mottled: { mo: ['Mo+', 'mo'] },
+  }
+  const written = other.ref.genotype
+  const recessive = Object.entries(written ?? {}).find(
+    ([, alleles]) => alleles.length === 2 && alleles[0] === alleles[1] && !alleles[0]!.endsWith('+'),
+  )
+  const genotype =
+    shown && pairs[shown]
+      ? pairs[shown]
+      : recessive
+        ? { [recessive[0]]: [`${recessive[0][0]!.toUpperCase()}${recessive[0].slice(1)}+`, recessive[1][0]!] }
+        : lavenderBreed(other)
+  return genotype ? { ...one.ref, genotype } : one.ref
+}
+const lavenderBreed = ({ ref }: Bird): BirdRef['genotype'] | undefined =>
+  /Lavender/u.test(ref.breed ?? '')
+    ? { lav: ['Lav+', 'lav'] }
+    : /Chocolate/u.test(ref.breed ?? '')
+      ? { choc: ['Choc+', 'choc'] }
+      : undefined
+
+const toldOf = (pair: Pair, reading: Reading): Told => ({
+  sire: splitTo(pair.sire, pair.dam),
+  dam: pair.dam.saidOf.split ? splitTo(pair.dam, pair.sire) : ownDaughters(pair, reading),
+})
+
+/** The cross question of these matings, each bird as its likeliest reading. */
+export function crossOf(pairs: readonly Pair[], reading: Reading, more: readonly Assumed[] = []): CrossQuestion {
+  const told = pairs.map((pair) => toldOf(pair, reading))
+  const turned = bothWays(reading) && told.length === 1 ? told.map(({ sire, dam }) => ({ sire: dam, dam: sire })) : []
+  const birds = pairs.flatMap(({ sire, dam }) => [sire, dam])
+  return {
+    kind: 'cross',
+    matings: [...told, ...turned],
+    aspects: aspectsOf(reading),
+    ...commonOf(reading, birds, [...pairs.flatMap(maleFirst).slice(0, 2), ...more]),
+  }
+}
+
+const faultIn = (pairs: readonly Pair[]): Question | undefined => {
+  const fault = pairs.flatMap(({ sire, dam }) => [sire.fault, dam.fault]).find((found) => found !== undefined)
+  return fault && { kind: 'error', fault }
+}
+
+const swapped = ({ sire, dam, by }: Pair): Pair => ({ sire: dam, dam: sire, by })
+
+/** Nothing tells which is the cock: both ways round stand as choices. */
+function whichIsMale(pair: Pair, reading: Reading): AskBackQuestion {
+  const ways = [
+    { ...pair, by: 'sex' as const },
+    { ...swapped(pair), by: 'sex' as const },
+  ]
+  return {
+    kind: 'ask-back',
+    missing: 'which-is-male',
+    about: `${nameOf(pair.sire.ref)} and ${nameOf(pair.dam.ref)}`,
+    options: ways.map((way) => ({
+      label: `${nameOf(way.sire.ref)} cock on ${nameOf(way.dam.ref)} hen`,
+      question: crossOf([way], reading),
+    })),
+    birds: [pair.sire.ref, pair.dam.ref],
+    ...commonOf(reading),
+  }
+}
+
+/** Most readings that are offered. */
+const mostOptions = 5
+
+/** A breed without its colour: one question for each variety it may mean, the usual one first. */
+function whichVariety(pair: Pair, reading: Reading): AskBackQuestion | undefined {
+  const open = [pair.sire, pair.dam].filter(({ others }) => others.length > 0)
+  const [first, second] = open
+  if (!first) return undefined
+  const choices = second
+    ? bothOpen(pair)
+    : [first.ref, ...first.others].map((ref): Told =>
+        first === pair.sire ? { sire: ref, dam: pair.dam.ref } : { sire: pair.sire.ref, dam: ref },
+      )
+  const label = ({ sire, dam }: Told): string =>
+    second ? `${nameOf(sire)} cock on ${nameOf(dam)} hen` : nameOf(first === pair.sire ? sire : dam)
+  const cross = crossOf([pair], reading)
+  return {
+    kind: 'ask-back',
+    missing: 'variety',
+    about: [...new Set(open.map(({ saidOf }) => bareName(saidOf.parts)))].join(' and '),
+    options: choices
+      .slice(0, mostOptions)
+      .map((told) => ({
+        label: label(told),
+        question: { ...cross, matings: [told], assumed: cross.assumed.filter(({ kind }) => kind !== 'variety') },
+      })),
+    birds: [pair.sire.ref, pair.dam.ref],
+    ...commonOf(reading, [], maleFirst(pair)),
+  }
+}
+const bareName = (parts: Bird['saidOf']['parts']): string =>
+  parts.find(({ type }) => type === 'family')?.said ?? parts.map(({ said }) => said).join(' ')
+
+/** Two open breeds: the usual pair, then each of the others on the usual one of the other side. */
+function bothOpen({ sire, dam }: Pair): readonly Told[] {
+  const family = dam.saidOf.parts.find((part) => part.type === 'family')
+  const gold =
+    family?.type === 'family' && sire.ref.breed === dam.ref.breed
+      ? varietiesOf(family.family, ['gold']).names[0]
+      : undefined
+  const cross =
+    gold !== undefined && gold !== sire.ref.breed
+      ? [
+          { sire: { ...sire.ref, breed: gold }, dam: dam.ref },
+          { sire: sire.ref, dam: { ...dam.ref, breed: gold } },
+        ]
+      : []
+  return [
+    { sire: sire.ref, dam: dam.ref },
+    ...cross,
+    ...dam.others.slice(0, 2).map((other) => ({ sire: sire.ref, dam: other })),
+    ...sire.others.slice(0, 2).map((other) => ({ sire: other, dam: dam.ref })),
+  ]
+}
+
+/** Matings told or plainly there. */
+export const readCross: Reader = (reading) => {
+  const pairs = pairsIn(reading)
+  const [only] = pairs
+  if (!only) return undefined
+  const fault = faultIn(pairs)
+  if (fault) return fault
+  if (pairs.length === 1) {
+    if (only.by === 'nothing') return whichIsMale(only, reading)
+    return whichVariety(only, reading) ?? crossOf(pairs, reading)
+  }
+  return crossOf(pairs, reading)
+}

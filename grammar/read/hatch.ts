@@ -1,0 +1,124 @@
+// grammar/read/hatch.ts: eggs to set, pullets to expect, hatch dates, waiting after a change of cocks, hens to a cock.
+import { commonOf, numberBefore, type Reader } from './common.ts'
+import { dateIn } from './dates.ts'
+import { pairsIn } from './pairs.ts'
+import type { Context } from '../context.ts'
+import type { Reading } from '../reading.ts'
+import type { HatchQuestion } from '../../core/question.ts'
+
+type Token = Reading['tokens'][number]
+
+const isEgg = (token: Token): boolean =>
+  (token.type === 'aspect' && token.aspect === 'eggs') ||
+  token.word === 'eggs' ||
+  token.word === 'egg' ||
+  /eggs?$/u.test(token.word)
+const isPullet = (token: Token): boolean => token.type === 'hen'
+const isMale = (token: Token): boolean => token.type === 'cock'
+const isChick = (token: Token): boolean => token.type === 'chick'
+
+/** "90% sure": the number in percent beside a word of that kind. */
+function percentBeside({ tokens }: Reading, near: RegExp): number | undefined {
+  for (let i = 0; i < tokens.length; i += 1) {
+    const token = tokens[i]!
+    const next = tokens[i + 1]
+    const percent =
+      token.type === 'number' &&
+      (token.percent || /^(?:percent|pct|prozent)$/u.test(next?.word ?? '') || next?.said === '%')
+    if (!percent || token.type !== 'number') continue
+    const around = tokens
+      .slice(Math.max(0, i - 4), i + 5)
+      .map(({ word }) => word)
+      .join(' ')
+    if (near.test(around) && token.value > 0 && token.value < 100) return token.value / 100
+  }
+  return undefined
+}
+
+/** "11 roos out of 14 chicks", "9 boys and 3 girls". */
+function sexesCounted(reading: Reading): Pick<HatchQuestion, 'males' | 'chicks'> | undefined {
+  const tally = reading.scene.tallies.find(({ look }) => look.some((token) => isMale(token) || isPullet(token)))
+  if (tally?.of !== undefined && tally.of >= tally.count) {
+    const male = tally.look.some(isMale)
+    return { males: male ? tally.count : tally.of - tally.count, chicks: tally.of }
+  }
+  const males = numberBefore(reading, isMale, 2)
+  const females = numberBefore(reading, isPullet, 2)
+  const all = numberBefore(reading, isChick, 2)
+  if (males !== undefined && females !== undefined && females <= 200 && males + females > 0)
+    return { males, chicks: males + females }
+  if (males !== undefined && all !== undefined && all >= males) return { males, chicks: all }
+  if (all !== undefined && reading.words.includes('all'))
+    return { males: reading.tokens.some(isMale) ? all : 0, chicks: all }
+  return undefined
+}
+
+function topicOf(reading: Reading): HatchQuestion['topic'] | undefined {
+  const { has, scene } = reading
+  const [eggs, pullets] = [numberBefore(reading, isEgg), numberBefore(reading, isPullet)]
+  if (has('ratio') && !has('sexRatio')) return 'ratio'
+  if (has('newCock') && has('wait') && !has('dates')) return 'new-cock-wait'
+  if (has('sexRatio') && has('odds') && sexesCounted(reading)) return 'sex-ratio'
+  if (has('manyEggs') && (has('set', 'hatch', 'pulletsWanted', 'shipped') || pullets !== undefined) && !has('years'))
+    return 'eggs-to-set'
+  if (
+    eggs !== undefined &&
+    eggs > 1 &&
+    has('manyPullets', 'odds') &&
+    (has('set', 'hatch', 'shipped', 'pulletsWanted') || pullets !== undefined)
+  )
+    return 'pullets-from'
+  if (has('dates')) return 'dates'
+  if (
+    has('set') &&
+    eggs !== undefined &&
+    eggs > 1 &&
+    scene.matings.length === 0 &&
+    has('manyPullets', 'odds', 'pulletsWanted')
+  )
+    return 'pullets-from'
+  if (has('set') && pullets !== undefined && has('question') && scene.matings.length === 0) return 'eggs-to-set'
+  if (has('shipped') && has('hatch', 'set') && scene.matings.length === 0)
+    return eggs !== undefined && pullets === undefined ? 'pullets-from' : 'eggs-to-set'
+  if (has('hatch') && eggs !== undefined && eggs > 1 && has('manyPullets')) return 'pullets-from'
+  return undefined
+}
+
+const whole = (value: number | undefined): number | undefined =>
+  value === undefined || value < 1 || value > 100_000 ? undefined : Math.round(value)
+
+function numbers(reading: Reading, topic: HatchQuestion['topic']): Partial<HatchQuestion> {
+  const eggsSet = whole(numberBefore(reading, isEgg))
+  const pulletsWanted = whole(numberBefore(reading, isPullet))
+  const certainty = percentBeside(reading, /sure|certain|confiden|safe|guarantee|probab|chance/u)
+  const hatchRate = percentBeside(reading, /hatch|rate|fertil/u)
+  const shipped = reading.has('shipped') ? true : undefined
+  return {
+    ...(eggsSet !== undefined && topic !== 'eggs-to-set' && eggsSet > 1 ? { eggsSet } : {}),
+    ...(pulletsWanted !== undefined && topic !== 'ratio' && topic !== 'new-cock-wait' ? { pulletsWanted } : {}),
+    ...(certainty === undefined ? {} : { certainty }),
+    ...(hatchRate === undefined || hatchRate === certainty ? {} : { hatchRate }),
+    ...(shipped === undefined ? {} : { shipped }),
+    ...(topic === 'sex-ratio' ? sexesCounted(reading) : {}),
+  }
+}
+
+export const readHatch: Reader = (reading, context: Context) => {
+  const topic = topicOf(reading)
+  if (topic === undefined) return undefined
+  const [pair] = pairsIn(reading)
+  const setOn =
+    topic === 'dates' || topic === 'eggs-to-set' || topic === 'pullets-from'
+      ? dateIn(reading.words, reading.text, context.today)
+      : undefined
+  return {
+    kind: 'hatch',
+    topic,
+    ...numbers(reading, topic),
+    ...(pair && pair.by !== 'nothing' && topic !== 'new-cock-wait' && topic !== 'ratio'
+      ? { mating: { sire: pair.sire.ref, dam: pair.dam.ref } }
+      : {}),
+    ...(setOn === undefined ? {} : { setOn }),
+    ...commonOf(reading, pair ? [pair.sire, pair.dam] : []),
+  }
+}

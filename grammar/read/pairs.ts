@@ -1,0 +1,68 @@
+// grammar/read/pairs.ts: who is put to whom, from the matings told, or from the birds of both sexes that stand about.
+import { isHybrid, isSolid } from './common.ts'
+import type { Bird } from '../bird.ts'
+import type { Reading } from '../reading.ts'
+import type { Mating, Scene } from '../scene.ts'
+
+export type Pair = { readonly sire: Bird; readonly dam: Bird; readonly by: Mating['by'] }
+
+const usable = (bird: Bird): boolean =>
+  bird.named ||
+  bird.ref.cross !== undefined ||
+  bird.ref.genotype !== undefined ||
+  bird.saidOf.parts.some((part) => part.type === 'kin')
+
+/** `olive eggers?` behind a mating, or "to make BSLs": what the mating is to make, not a bird of it. */
+const isProduct = (bird: Bird, others: readonly Bird[]): boolean =>
+  isHybrid(bird) &&
+  bird.sex === undefined &&
+  !bird.saidOf.parts.some(({ type }) => type === 'generation' || type === 'cock' || type === 'hen') &&
+  others.some((other) => other !== bird && !isHybrid(other))
+
+const birdsOfSex = (scene: Scene, sex: 'M' | 'F'): readonly Bird[] =>
+  scene.birds.filter((bird) => bird.sex === sex && isSolid(bird))
+
+function explicit(scene: Scene): readonly Pair[] {
+  return scene.matings.flatMap(({ sires, dams, by }) => {
+    const all = [...sires, ...dams]
+    const males = filled(
+      sires.filter((bird) => !isProduct(bird, all) || sires.length === 1),
+      birdsOfSex(scene, 'M'),
+    )
+    const females = filled(
+      dams.filter((bird) => !isProduct(bird, all) || dams.length === 1),
+      birdsOfSex(scene, 'F'),
+    )
+    return males.flatMap((sire) => females.map((dam) => ({ sire, dam, by })))
+  })
+}
+
+/** "over my girls": the girls that were named elsewhere. */
+const filled = (birds: readonly Bird[], named: readonly Bird[]): readonly Bird[] =>
+  birds.some(usable) ? birds.filter(usable) : named.length > 0 ? named : []
+
+function implied(scene: Scene): readonly Pair[] {
+  const solid = scene.birds.filter(isSolid)
+  const birds = solid.filter((bird) => !isProduct(bird, solid) || solid.length === 1)
+  const of = (sex: 'M' | 'F' | undefined): readonly Bird[] => birds.filter((bird) => bird.sex === sex)
+  const [males, females, open] = [of('M'), of('F'), of(undefined)]
+  const pair = (sires: readonly Bird[], dams: readonly Bird[], by: Mating['by']): readonly Pair[] =>
+    sires.flatMap((sire) => dams.map((dam) => ({ sire, dam, by })))
+  if (males.length > 0 && females.length > 0) return pair(males, females, 'sex')
+  if (males.length > 0 && open.length > 0) return pair(males, open, 'sex')
+  if (females.length > 0 && open.length === 1) return pair(open, females, 'sex')
+  if (males.length + females.length === 0 && open.length === 2 && open[0]!.ref.breed !== open[1]!.ref.breed)
+    return pair(open.slice(0, 1), open.slice(1), 'nothing')
+  return []
+}
+
+const key = ({ sire, dam }: Pair): string => JSON.stringify([sire.ref, dam.ref])
+
+/** Matings of the message, each once, at most twelve. */
+export function pairsIn({ scene }: Reading): readonly Pair[] {
+  const told = explicit(scene)
+  const pairs = told.length > 0 ? told : implied(scene)
+  return [...new Map(pairs.map((pair) => [key(pair), pair])).values()].slice(0, 12)
+}
+
+export const isToldPair = ({ scene }: Reading): boolean => explicit(scene).length > 0

@@ -1,0 +1,158 @@
+// grammar/read/parents.ts: what did I hatch, and who can the father be: chicks described, and the parents in question.
+import { commonOf, isHybrid, isSolid, numberBefore, refsOf, type Reader } from './common.ts'
+import type { Bird } from '../bird.ts'
+import type { Reading } from '../reading.ts'
+import type { ParentsQuestion } from '../../core/question.ts'
+
+type Token = Reading['tokens'][number]
+type Chick = ParentsQuestion['chicks'][number]
+
+const formOf: Readonly<Record<string, string>> = {
+  muffs: 'muffed',
+  crest: 'crested',
+  'feathered legs': 'feathered shanks',
+  'five toes': 'five toes',
+  'naked neck': 'naked neck',
+  frizzle: 'frizzled',
+  tufts: 'tufted',
+  'silkie feather': 'silkie feathered',
+  'dark skin': 'dark skin',
+  'yellow legs': 'yellow shanks',
+  'dark legs': 'dark shanks',
+}
+const combOf: Readonly<Record<string, string>> = { 'pea comb': 'pea', 'single comb': 'single', 'rose comb': 'rose' }
+
+/** Words of a look: colours outside any named bird, and what else is said of the chick. */
+function looksIn({ tokens, clauses }: Reading): readonly Token[] {
+  const taken = new Set<number>()
+  for (const { readings } of clauses.flat())
+    for (const saying of readings.slice(0, 1)) {
+      const birds =
+        saying.kind === 'birds'
+          ? saying.birds
+          : saying.kind === 'told'
+            ? [saying.who, ...saying.is]
+            : saying.kind === 'matings'
+              ? saying.matings.flatMap(({ first, second }) => [...first, ...second])
+              : saying.kind === 'wanted'
+                ? saying.for
+                : []
+      for (const { parts } of birds)
+        if (parts.some(({ type }) => type === 'breed' || type === 'family' || type === 'cock' || type === 'hen'))
+          parts.forEach((part) => taken.add(part.at))
+    }
+  return tokens.filter((token) => token.type === 'colour' && !taken.has(token.at))
+}
+
+const combWords = (text: string): string | undefined =>
+  /\b(pea|single|rose|walnut|straight|v|cushion)[ -]?comb/iu
+    .exec(text)?.[1]
+    ?.toLowerCase()
+    .replace('straight', 'single')
+
+function chicksIn(reading: Reading): readonly Chick[] {
+  const { scene, tokens, text } = reading
+  const traits = tokens.flatMap((token) => (token.type === 'trait' ? [token.trait] : []))
+  const form = [
+    ...new Set(
+      traits
+        .flatMap((trait) => formOf[trait] ?? [])
+        .concat(tokens.some((token) => token.type === 'colour' && token.colour === 'crested') ? ['crested'] : []),
+    ),
+  ]
+  const comb =
+    traits.map((trait) => combOf[trait]).find((found) => found !== undefined) ?? combWords(text.slice(0, 4000))
+  const rest = { ...(comb === undefined ? {} : { comb }), form }
+  const tallied = scene.tallies.flatMap(({ count, look }): readonly Chick[] => {
+    const words = look.filter(({ type }) => type === 'colour' || type === 'trait').map(({ word }) => word)
+    const sex = look.some(({ type }) => type === 'cock')
+      ? 'M'
+      : look.some(({ type }) => type === 'hen')
+        ? 'F'
+        : undefined
+    return words.length === 0 && sex === undefined
+      ? []
+      : [
+          {
+            tally: {
+              count: Math.round(count),
+              ...(sex ? { sex } : {}),
+              ...(words.length > 0 ? { look: words.join(' ') } : {}),
+            },
+            ...rest,
+          },
+        ]
+  })
+  if (tallied.length > 0) return tallied
+  const counted = countedLooks(reading)
+  if (counted.length > 0) return counted.map((tally) => ({ tally, ...rest }))
+  const looks = looksIn(reading).map(({ word }) => word)
+  const count = numberBefore(reading, ({ type }) => type === 'chick', 3) ?? 1
+  return looks.length > 0 || form.length > 0 || comb !== undefined
+    ? [
+        {
+          tally: {
+            count: Math.max(1, Math.round(count)),
+            ...(looks.length > 0 ? { look: [...new Set(looks)].join(' ') } : {}),
+          },
+          ...rest,
+        },
+      ]
+    : []
+}
+
+/** "6 white and 2 black": a number right before a colour that is no part of a bird's name. */
+function countedLooks(reading: Reading): readonly Chick['tally'][] {
+  const looks = new Set(looksIn(reading).map(({ at }) => at))
+  return reading.tokens.flatMap((token, i) => {
+    const next = reading.tokens[i + 1]
+    if (token.type !== 'number' || token.percent || !next || !looks.has(next.at) || token.value > 500) return []
+    return [{ count: Math.round(token.value), look: next.word }]
+  })
+}
+
+/** Candidates: birds told, by sex; those of no told sex may be either, and count as the sex that is in doubt. */
+function candidates(reading: Reading): { readonly sires: readonly Bird[]; readonly dams: readonly Bird[] } {
+  const { scene } = reading
+  const mated = { sires: scene.matings.flatMap(({ sires }) => sires), dams: scene.matings.flatMap(({ dams }) => dams) }
+  const solid = scene.birds.filter((bird) => isSolid(bird) || (bird.sex !== undefined && bird.named))
+  const named = solid.filter((bird) => !(isHybrid(bird) && bird.sex === undefined))
+  const males = [...mated.sires, ...named.filter(({ sex }) => sex === 'M')]
+  const females = [...mated.dams, ...named.filter(({ sex }) => sex === 'F')]
+  const open = named.filter(({ sex }) => sex === undefined)
+  const sires =
+    males.length === 0 && females.length > 0 ? open : males.length === 0 && reading.has('father') ? open : males
+  const dams = females.length === 0 && males.length > 0 ? open : females
+  return { sires: sires.filter(({ named: told }) => told), dams: dams.filter(({ named: told }) => told) }
+}
+
+const eggOf = ({ scene }: Reading): string | undefined =>
+  scene.goals.find((goal) => goal.endsWith('-eggs'))?.replace('-eggs', '')
+
+export const readParents: Reader = (reading) => {
+  const { has, tokens } = reading
+  const chick = tokens.some(({ type }) => type === 'chick') || has('hatch')
+  const { sires, dams } = candidates(reading)
+  const doubt = has('father') || (has('hatchedWhat') && (chick || sires.length + dams.length > 0))
+  const lineUp =
+    chick && sires.length > 1 && (looksIn(reading).length > 0 || tokens.some(({ type }) => type === 'trait'))
+  if (!doubt && !lineUp) return undefined
+  const chicks = chicksIn(reading)
+  if (sires.length + dams.length === 0 && chicks.length === 0) return undefined
+  if (
+    !has('father') &&
+    !lineUp &&
+    (chicks.length === 0 || sires.length * dams.length === 0) &&
+    !(chick && chicks.length > 0)
+  )
+    return undefined
+  const egg = eggOf(reading)
+  return {
+    kind: 'parents',
+    chicks,
+    sires: refsOf(sires).slice(0, 8),
+    dams: refsOf(dams).slice(0, 8),
+    ...(egg === undefined ? {} : { egg }),
+    ...commonOf(reading, [...sires, ...dams]),
+  }
+}

@@ -1,0 +1,91 @@
+// grammar/read/partners.ts: which hens for my cock, which cock for my hens, and to what end.
+import { commonOf, goalsOf, isHybrid, isSolid, refsOf, type Reader } from './common.ts'
+import type { Bird } from '../bird.ts'
+import type { Reading } from '../reading.ts'
+import type { PartnersQuestion, Question } from '../../core/question.ts'
+import type { Sex } from '../../core/vocabulary.ts'
+
+const opposite = (sex: Sex): Sex => (sex === 'M' ? 'F' : 'M')
+
+/** The keeper's own birds, and the sex that is looked for. */
+type Sought = { readonly own: readonly Bird[]; readonly wanted: Sex; readonly among: readonly Bird[] }
+
+function soughtIn({ scene, words }: Reading): Sought | undefined {
+  const seeking = scene.wanted.find(({ firm }) => firm) ?? scene.wanted[0]
+  if (!seeking) return undefined
+  const product = (bird: Bird, all: readonly Bird[]): boolean =>
+    isHybrid(bird) && bird.sex === undefined && all.some((other) => !isHybrid(other))
+  const mated = scene.matings.flatMap(({ sires, dams }) => [...sires, ...dams])
+  const birds = [...seeking.for, ...scene.birds.filter((bird) => !seeking.for.includes(bird)), ...mated].filter(
+    (bird, _, all) => isSolid(bird) && !product(bird, all),
+  )
+  const sex = seeking.sex ?? sexWanted(seeking.for, birds)
+  if (sex === undefined) return undefined
+  const own = once(birds.filter((bird) => bird.sex !== sex))
+  const among = once(birds.filter((bird) => bird.sex === sex))
+  if (own.length > 0 && !seeking.firm) return weakly(own, sex, words)
+  return own.length > 0 ? { own, wanted: sex, among } : undefined
+}
+
+const once = (birds: readonly Bird[]): readonly Bird[] => [
+  ...new Map(
+    birds.map((bird) => [JSON.stringify([bird.ref.breed, bird.ref.line, bird.ref.genotype, bird.ref.cross]), bird]),
+  ).values(),
+]
+
+/** "what to put over my Rocks": the other sex than theirs; hens where none is told. */
+function sexWanted(told: readonly Bird[], all: readonly Bird[]): Sex | undefined {
+  const known = [...told, ...all].map(({ sex }) => sex).find((sex) => sex !== undefined)
+  return known === undefined ? (told.length > 0 ? 'M' : undefined) : opposite(known)
+}
+
+/** "i want pullets": the chicks, unless there is a cock and no hen. With hens of his own, a cock is looked for. */
+function weakly(own: readonly Bird[], sex: Sex, words: readonly string[]): Sought | undefined {
+  if (own.some((bird) => bird.sex === opposite(sex))) {
+    const chicks = sex === 'F' && words.includes('pullets') && own.every((bird) => bird.sex === 'M')
+    return chicks && !words.includes('need') ? { own, wanted: sex, among: [] } : { own, wanted: sex, among: [] }
+  }
+  return { own, wanted: sex === 'F' ? 'M' : 'F', among: [] }
+}
+
+/** Eggs a year that are wanted at least: a number of that size beside eggs. */
+function minimumEggs({ tokens, scene }: Reading): number | undefined {
+  if (!scene.aspects.includes('eggs') && !scene.goals.includes('eggs')) return undefined
+  const number = tokens.find((token) => token.type === 'number' && token.value >= 150 && token.value <= 365)
+  return number?.type === 'number' ? number.value : undefined
+}
+
+/** The question for these birds. */
+export function partnersOf(reading: Reading, { own, wanted, among }: Sought): PartnersQuestion {
+  const minimum = minimumEggs(reading)
+  return {
+    kind: 'partners',
+    for: refsOf(own).slice(0, 8),
+    wanted,
+    goals: goalsOf(reading),
+    among: refsOf(among).slice(0, 8),
+    ...(minimum === undefined ? {} : { minimumEggs: minimum }),
+    ...commonOf(reading, own),
+  }
+}
+
+export const readPartners: Reader = (reading): Question | undefined => {
+  const sought = soughtIn(reading)
+  if (!sought) return undefined
+  const fault = sought.own.map((bird) => bird.fault).find((found) => found !== undefined)
+  if (fault) return { kind: 'error', fault }
+  const [only] = sought.own
+  const question = partnersOf(reading, sought)
+  if (sought.own.length > 1 || !only || only.others.length === 0) return question
+  return {
+    kind: 'ask-back',
+    missing: 'variety',
+    about: only.said,
+    options: [only.ref, ...only.others].slice(0, 5).map((ref) => ({
+      label: ref.breed ?? only.said,
+      question: { ...question, for: [ref], assumed: question.assumed.filter(({ kind }) => kind !== 'variety') },
+    })),
+    birds: [only.ref],
+    ...commonOf(reading),
+  }
+}

@@ -1,0 +1,155 @@
+// grammar/reading.ts: a message read as far as its words go: its scene, what it is about, how it is written.
+import { conceptsIn } from './concepts.ts'
+import { sayingsOf, type Read } from './parse.ts'
+import { sceneOf, type Scene } from './scene.ts'
+import { tokensOf } from './tokens.ts'
+import { typed } from './typed.ts'
+import { languages, type Language } from './words/languages.ts'
+import { phrases } from './lexicon.ts'
+import type { Correction, Token } from './token.ts'
+import type { Manner } from '../core/question.ts'
+import type { Concept } from './words/concepts.ts'
+
+export type Reading = {
+  readonly text: string // normalised
+  readonly words: readonly string[] // folded and mended
+  readonly tokens: readonly Token[]
+  readonly clauses: readonly (readonly Read[])[]
+  readonly scene: Scene
+  readonly corrections: readonly Correction[]
+  readonly language: Language | undefined
+  readonly manner: Manner
+  readonly asks: boolean // there is a question mark
+  readonly has: (...concepts: readonly Concept[]) => boolean
+}
+
+/** Tokens of a message that are read at all; words beyond are left. A message of 64 KB has some 16,000. */
+const mostTokens = 16_000
+/** Clauses that are parsed: those with the most words of birds in them. */
+const mostClauses = 24
+/** Parses in one message. */
+const mostParses = 160
+/** Words looked through for what a message is about. */
+const mostWords = 600
+
+/** What is between two stops, without the small words. A word left out is marked on the next. */
+function clausesOf(tokens: readonly Token[]): readonly (readonly Token[])[] {
+  const clauses: Token[][] = [[]]
+  for (const token of tokens) {
+    if (token.type === 'stop') clauses.push([])
+    else if (token.type !== 'filler' && token.type !== 'unknown') clauses.at(-1)!.push(token)
+  }
+  return clauses.map(withoutEmptyBrackets).filter(({ length }) => length > 0)
+}
+
+const tells: ReadonlySet<string> = new Set([
+  'breed',
+  'family',
+  'colour',
+  'line',
+  'cock',
+  'hen',
+  'kin',
+  'gene',
+  'trait',
+  'generation',
+  'carries',
+  'pure',
+  'single',
+])
+
+/** Brackets with nothing of a bird in them say nothing. */
+function withoutEmptyBrackets(tokens: readonly Token[]): readonly Token[] {
+  const kept: Token[] = []
+  for (const token of tokens) {
+    kept.push(token)
+    if (token.type !== 'close') continue
+    const open = kept.findLastIndex(({ type }) => type === 'open')
+    if (open >= 0 && !kept.slice(open).some(({ type }) => tells.has(type))) kept.splice(open)
+  }
+  return kept
+}
+
+const weight = (clause: readonly Token[]): number =>
+  clause.slice(0, 400).filter(({ type }) => tells.has(type) || type === 'which' || type === 'swap' || type === 'same')
+    .length
+
+/** The clauses that are parsed, in their order. */
+function worthReading(clauses: readonly (readonly Token[])[]): readonly (readonly Token[])[] {
+  if (clauses.length <= mostClauses) return clauses
+  const chosen = new Set(
+    clauses
+      .map((clause, i) => ({ i, weight: weight(clause) }))
+      .toSorted((a, b) => b.weight - a.weight || a.i - b.i)
+      .slice(0, mostClauses)
+      .map(({ i }) => i),
+  )
+  return clauses.filter((_, i) => chosen.has(i))
+}
+
+function parsed(clauses: readonly (readonly Token[])[]): readonly (readonly Read[])[] {
+  let left = mostParses
+  return clauses.map((clause) => {
+    const { read, budget } = sayingsOf(clause, left)
+    left = budget
+    return read
+  })
+}
+
+const small: ReadonlyMap<string, readonly Language[]> = (() => {
+  const found = new Map<string, Language[]>()
+  for (const [language, words] of Object.entries(languages) as [Language, (typeof languages)[Language]][])
+    for (const list of Object.values(words))
+      for (const word of phrases(list)) found.set(word, [...(found.get(word) ?? []), language])
+  return found
+})()
+const english =
+  /^(?:the|is|are|a|an|my|with|hens?|roos?|rooster|what|which|will|do|does|i|to|for|how|and|of|get|x|can|have|chicks?|or|if|it|in|on|over|cock|cockerel|pullets?)$/u
+
+/** The language whose small words stand in the message, where they outnumber the English ones. */
+function languageOf(words: readonly string[]): Language | undefined {
+  const count = new Map<Language, number>()
+  for (const word of words) {
+    if (english.test(word)) continue
+    for (const language of small.get(word) ?? [])
+      count.set(language, (count.get(language) ?? 0) + (word.length > 2 ? 2 : 1))
+  }
+  const [best] = [...count].toSorted((a, b) => b[1] - a[1])
+  const ours = words.filter((word) => english.test(word)).length
+  return best && best[1] >= 3 && best[1] > ours * 1.5 ? best[0] : undefined
+}
+
+const metric = /(?<![\p{L}])(?:kg|kgs|kilos?|kilograms?|grams?|grammes?|g|litres?|gm)(?![\p{L}])/iu
+const imperial = /(?<![\p{L}])(?:lbs?|pounds?|oz|ounces?|bushels?)(?![\p{L}])/iu
+
+function mannerOf(text: string, tokens: readonly Token[]): Manner {
+  const [isMetric, isImperial] = [metric.test(text.slice(0, 4000)), imperial.test(text.slice(0, 4000))]
+  const money = tokens.find((token) => token.type === 'money')
+  return {
+    symbols: tokens.some(
+      ({ type, ...token }) => type === 'gene' || (type === 'aspect' && 'aspect' in token && token.aspect === 'symbols'),
+    ),
+    units: isMetric === isImperial ? 'both' : isMetric ? 'metric' : 'imperial',
+    ...(money?.type === 'money' ? { currency: money.currency } : {}),
+  }
+}
+
+/** Reads a normalised message. Whatever it is, this ends, within the bounds above. */
+export function readingOf(text: string): Reading {
+  const { tokens, corrections } = typed(tokensOf(text, mostTokens))
+  const clauses = parsed(worthReading(clausesOf(tokens)))
+  const words = tokens.slice(0, mostWords).flatMap(({ word }) => word.split(' '))
+  const concepts = conceptsIn(words)
+  return {
+    text,
+    words,
+    tokens,
+    clauses,
+    scene: sceneOf(clauses),
+    corrections,
+    language: languageOf(words),
+    manner: mannerOf(text, tokens.slice(0, mostWords)),
+    asks: text.includes('?'),
+    has: (...wanted) => wanted.some((concept) => concepts.has(concept)),
+  }
+}

@@ -1,0 +1,76 @@
+// grammar/understand.ts: the door: a message and what was said before go in, a question and what to remember come out.
+import { normalise } from './normalise.ts'
+import { readingOf, type Reading } from './reading.ts'
+import { readContextMissing, readMissing, readNoise, readPhoto } from './read/askBack.ts'
+import { readCarrier } from './read/carrier.ts'
+import { readCross } from './read/cross.ts'
+import { readCourtesy, readIllnessOrLaw, readOffTopic } from './read/decline.ts'
+import { readBirdFact, readFaintTopic, readTopic } from './read/fact.ts'
+import { readHatch } from './read/hatch.ts'
+import { readLines, readStrategy } from './read/lines.ts'
+import { isToldPair } from './read/pairs.ts'
+import { readParents } from './read/parents.ts'
+import { readPartners } from './read/partners.ts'
+import type { Context } from './context.ts'
+import type { Reader } from './read/common.ts'
+import type { Question } from '../core/question.ts'
+
+export type { Context } from './context.ts'
+
+const silent: Question = { kind: 'silent' }
+
+/** Where no mating is told, a plain belief or rule comes first; where one is, it is answered. */
+const readTopicUnlessMated: Reader = (reading, context) =>
+  isToldPair(reading) ? undefined : readTopic(reading, context)
+
+/** A follow-up with nothing before it. */
+const readDangling: Reader = (reading) => (isDangling(reading) ? readContextMissing(reading) : undefined)
+const isDangling = ({ scene, has, words }: Reading): boolean =>
+  words.length <= 14 &&
+  scene.matings.length === 0 &&
+  (scene.changes.length > 0 || scene.aspects.length > 0 || has('sure', 'plain', 'nextGeneration')) &&
+  !scene.birds.some((bird) => bird.ref.breed !== undefined) &&
+  !has('offTopic', 'health', 'law')
+
+/** In order: the first that claims the message has it. */
+const readers: readonly Reader[] = [
+  readNoise,
+  readCourtesy,
+  readIllnessOrLaw,
+  readHatch,
+  readLines,
+  readCarrier,
+  readParents,
+  readPartners,
+  readTopicUnlessMated,
+  readCross,
+  readStrategy,
+  readFaintTopic,
+  readBirdFact,
+  readDangling,
+  readPhoto,
+  readMissing,
+  readOffTopic,
+]
+
+function questionOf(reading: Reading, context: Context): Question {
+  for (const read of readers) {
+    const question = read(reading, context)
+    if (question) return question
+  }
+  return silent
+}
+
+/**
+ * What a message asks.
+ *
+ * @param text at most 64 KB; beyond that the question is an `error`
+ * @returns the question, and the context for the next message of the same keeper
+ */
+export function understand(text: string, context: Context): { readonly question: Question; readonly context: Context } {
+  if (!context.addressed && !context.listen) return { question: silent, context }
+  const clean = normalise(text)
+  if (!clean.ok) return { question: { kind: 'error', fault: clean.fault }, context }
+  const question = questionOf(readingOf(clean.value), context)
+  return { question, context: { ...context, last: question } }
+}
