@@ -178,6 +178,7 @@ export const CarrierAnswer = z.strictObject({
       for99: z.number().nullable(),
       to5: z.number().nullable().optional(), // posterior: so many more clear ones bring the chance down to 5 in 100
       to1: z.number().nullable().optional(),
+      clear: Share.optional(), // chance that one chick of a carrier, so mated, is clear of it
     }),
   ),
   oneContraryChick: z.string(),

@@ -41,6 +41,7 @@ export function moreChicks(debated: Debated, sex: Sex | 'U', now: number, soFar:
       for99: countOf(chicksForPower(states, 0.01, soFar)),
       to5: countOf(chicksForDoubt(states, 0.05)),
       to1: countOf(chicksForDoubt(states, 0.01)),
+      clear,
     }
   })
 }
