@@ -111,11 +111,12 @@ export function fitsSex(told: ToldGenotype, sex: Sex): Result<ToldGenotype, Geno
   return readGenotype(formatGenotype(told), sex)
 }
 
-/** Normal form: loci in the order of the catalogue, dominant allele first, a lone allele as `S/-`. */
-export function formatGenotype(genotype: Genotype | ToldGenotype): string {
+/** Normal form: loci in the order of the catalogue, dominant allele first, a lone allele and a hen's Z as `S/-`. */
+export function formatGenotype(genotype: Genotype | ToldGenotype, sex?: Sex): string {
   const pair = (id: LocusId) => {
     const [one, other] = inOrder(id, genotype[id] ?? [])
-    return one === undefined ? [] : [`${one}/${other ?? '-'}`]
+    const hemizygous = sex === 'F' && loci[id].on === 'Z'
+    return one === undefined ? [] : [`${one}/${hemizygous ? '-' : (other ?? '-')}`]
   }
   return locusIds.flatMap(pair).join(' ')
 }

@@ -32,6 +32,3 @@ export function pure(bird: Bird, allele: AlleleId): boolean {
   const { locus, wild } = places.get(allele)!
   return bird.genotype[locus]?.every((one) => one === allele) ?? wild
 }
-
-/** One copy of each of two alleles of a locus. */
-export const split = (bird: Bird, one: AlleleId, other: AlleleId): boolean => has(bird, one) && has(bird, other)

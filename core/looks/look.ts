@@ -2,7 +2,7 @@
 import * as z from 'zod'
 
 /** Colour of the down on the back. The words are plain English, fit to be shown. */
-export const downColours = [
+const downColours = [
   'black',
   'blue-grey',
   'smoky white',
@@ -22,7 +22,7 @@ export const downColours = [
   'buff',
   'red-buff',
 ] as const
-export const downPatterns = [
+const downPatterns = [
   'plain',
   'striped',
   'blurred stripes',
@@ -31,7 +31,7 @@ export const downPatterns = [
   'marbled',
   'smudged',
 ] as const
-export const blackTints = [
+const blackTints = [
   'none',
   'black',
   'blue',
@@ -45,7 +45,7 @@ export const blackTints = [
   'white',
   'white with dark flecks',
 ] as const
-export const redTints = [
+const redTints = [
   'none',
   'red',
   'mahogany',
@@ -58,7 +58,7 @@ export const redTints = [
   'white',
   'salmon',
 ] as const
-export const patterns = [
+const patterns = [
   'solid',
   'solid with leakage',
   'birchen',

@@ -5,7 +5,7 @@ import type { Bird } from './carries.ts'
 import type { Chick, Form, Look, Plumage } from './look.ts'
 
 /** What the E series makes of a bird before any other gene acts; `/e` = over any of e+, e^b, e^Wh and their kin. */
-export type Ground = 'E' | 'E/E^R' | 'E/e' | 'E^R' | 'E^R/e' | 'e^Wh' | 'e^Wh/e' | 'e+' | 'e+/e^b' | 'e^b' | 'spotted'
+type Ground = 'E' | 'E/E^R' | 'E/e' | 'E^R' | 'E^R/e' | 'e^Wh' | 'e^Wh/e' | 'e+' | 'e+/e^b' | 'e^b' | 'spotted'
 
 /** A bird half drawn. Rules read and replace its fields; the workings at the end do not leave `express`. */
 export type Draft = Omit<Chick, 'words' | 'colour' | 'pattern' | 'ground' | 'groundClear' | 'skin'> &
