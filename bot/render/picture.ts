@@ -3,7 +3,7 @@ import { Piscina } from 'piscina'
 import type { Answer } from '../../core/answer.ts'
 import type { Picture } from '../transport.ts'
 import type { Room } from './picture/palette.ts'
-import { hasPicture } from './picture/plan.ts'
+import { mayHavePicture } from './picture/plan.ts'
 import type { Drawn, Task } from './picture/worker.ts'
 
 type Options = {
@@ -29,6 +29,6 @@ export async function picture(
   answer: Answer,
   { room = 'light', patienceMs = 10_000 }: Options = {},
 ): Promise<Picture | undefined> {
-  if (!hasPicture(answer)) return undefined
+  if (!mayHavePicture(answer)) return undefined
   return pool().run({ answer, room }, { signal: AbortSignal.timeout(patienceMs) })
 }

@@ -13,15 +13,17 @@ type Letter = { readonly advance: number; readonly outline: string; readonly kno
 type Font = { readonly unitsPerEm: number; readonly letter: (letter: string) => Letter }
 
 const folder = join(dirname(createRequire(import.meta.url).resolve('dejavu-fonts-ttf/package.json')), 'ttf')
-export const fontFiles: Readonly<Record<Face, string>> = {
+const fileOf: Readonly<Record<Face, string>> = {
   plain: join(folder, 'DejaVuSansCondensed.ttf'),
   bold: join(folder, 'DejaVuSansCondensed-Bold.ttf'),
   title: join(folder, 'DejaVuSerifCondensed-Bold.ttf'),
 }
 
+export const fontFiles: readonly string[] = Object.values(fileOf)
+
 const opened = new Map<Face, Font>()
 function font(face: Face): Font {
-  const font = opened.get(face) ?? open(fontFiles[face])
+  const font = opened.get(face) ?? open(fileOf[face])
   opened.set(face, font)
   return font
 }

@@ -15,10 +15,29 @@ export type Plan = {
 }
 
 /** Cheap to ask: nothing is drawn. */
-export const hasPicture = (answer: Answer): boolean => answer.kind === 'cross' && answer.crosses.length > 0
+export const mayHavePicture = ({ kind }: Answer): boolean =>
+  kind === 'cross' || kind === 'carrier' || kind === 'lines' || kind === 'hatch'
 
-export function planOf(answer: Answer, room: Room): Plan | undefined {
-  if (answer.kind !== 'cross') return undefined
-  const card = cardOf(answer)
-  return card && { ...drawCard(card, room), caption: captionOf(card), fileName: 'cross.png' }
+/** Undefined where there is nothing to draw. Charts load the plotting library at their first use. */
+export async function planOf(answer: Answer, room: Room): Promise<Plan | undefined> {
+  switch (answer.kind) {
+    case 'cross': {
+      const card = cardOf(answer)
+      return card && { ...drawCard(card, room), caption: captionOf(card), fileName: 'cross.png' }
+    }
+    case 'carrier': {
+      const { hasOdds, oddsPlan } = await import('./chart/odds.ts')
+      return hasOdds(answer) ? oddsPlan(answer, room) : undefined
+    }
+    case 'lines': {
+      const { hasEggs, eggsByYearPlan } = await import('./chart/eggsByYear.ts')
+      return hasEggs(answer) ? eggsByYearPlan(answer, room) : undefined
+    }
+    case 'hatch': {
+      const { hasEnough, enoughPlan } = await import('./chart/enough.ts')
+      return hasEnough(answer) ? enoughPlan(answer, room) : undefined
+    }
+    default:
+      return undefined
+  }
 }

@@ -1,7 +1,7 @@
 // bot/render/picture/raster.ts: a drawing to pixels, to a PNG, and to the blur shown while it loads.
 import { Resvg } from '@resvg/resvg-js'
 import { encode as blurHashOf } from 'blurhash'
-import { pixelsPerUnit } from './fonts.ts'
+import { fontFiles, pixelsPerUnit } from './fonts.ts'
 import { encode, type Pixels } from './png.ts'
 
 export type Raster = {
@@ -15,9 +15,11 @@ export type Raster = {
 const tall = 720
 const coarse = 1.5
 
+/** Charts bring words of the plotting library; all other words come as outlines, which spares reading the fonts again. */
 export function rasterise(markup: string, heightUnits: number): Raster {
   const value = heightUnits > tall ? coarse : pixelsPerUnit
-  const drawn = new Resvg(markup, { font: { loadSystemFonts: false }, fitTo: { mode: 'zoom', value } }).render()
+  const font = { loadSystemFonts: false, ...(markup.includes('<text') && { fontFiles: [...fontFiles] }) }
+  const drawn = new Resvg(markup, { font, fitTo: { mode: 'zoom', value } }).render()
   const pixels = { width: drawn.width, height: drawn.height, rgba: drawn.pixels }
   return { png: encode(pixels), width: drawn.width, height: drawn.height, blurHash: blurred(pixels) }
 }

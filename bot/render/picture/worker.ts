@@ -12,8 +12,8 @@ export type Drawn = Raster & { readonly caption: string; readonly fileName: stri
 /** By the drawing's content; some hundred pictures of 60 KB. */
 const made = new LRUCache<string, Raster>({ maxSize: 8 * 1024 * 1024, sizeCalculation: ({ png }) => png.byteLength })
 
-export function draw({ answer, room }: Task): Drawn | undefined {
-  const plan = planOf(answer, room)
+export async function draw({ answer, room }: Task): Promise<Drawn | undefined> {
+  const plan = await planOf(answer, room)
   if (!plan) return undefined
   const key = hash('sha256', plan.markup)
   const raster = made.get(key) ?? rasterise(plan.markup, plan.height)
