@@ -19,8 +19,8 @@ export const seenChicks = (chicks: ParentsQuestion['chicks']): readonly SeenChic
 
 /** A word used wrongly, a chick under the wrong hen: so much stays possible. */
 const slip = 0.002
-/** So much more where a breed is no colour of its own, and the cases are but the commonest of many. */
-const looseSlip = 0.05
+/** So much for any colour where a breed has none of its own, and the cases are but the commonest of many. */
+const anyColourShare = 0.05
 
 export type Weighed = {
   readonly pair: Pair
@@ -49,14 +49,19 @@ function anyColour({ breed, cross, line }: BirdRef): boolean {
 export function weighPair(pair: Pair, chicks: readonly SeenChicks[]): Weighed {
   const { cases } = mate(pair.sire, pair.dam, { hen: false, reverse: false })
   const loose = anyColour(pair.sire) || anyColour(pair.dam)
-  const floor = loose ? looseSlip : slip
-  const weight = cases.reduce(
-    (sum, one) =>
-      sum +
-      one.weight *
-        chicks.reduce((p, seen) => p * (floor + (1 - floor) * shareIn(one, seen.wanted, seen.sex)) ** seen.count, 1),
-    0,
-  )
+  const chance = (one: Case, { wanted, sex }: SeenChicks): number => {
+    const looks = shareIn(one, wanted, sex)
+    const form = loose
+      ? shareIn(
+          one,
+          wanted.filter(({ kind }) => kind === 'form'),
+          sex,
+        )
+      : looks
+    return slip + (1 - slip) * ((1 - anyColourShare) * looks + anyColourShare * form)
+  }
+  const all = (one: Case): number => chicks.reduce((p, seen) => p * chance(one, seen) ** seen.count, 1)
+  const weight = cases.reduce((sum, one) => sum + one.weight * all(one), 0)
   const shares = chicks.map(({ wanted, sex }) => shareOf(cases, wanted, sex))
   return { pair, weight, shares, cases, loose }
 }
