@@ -125,9 +125,12 @@ export const impliesBlack = (told: ToldGenotype): boolean =>
   told['S'] === undefined &&
   black.some((symbol) => symbol in told || told['I']?.includes(symbol))
 
-/** No ground has a clear majority. */
-const openGround = (gene: GeneRecord | undefined): boolean =>
-  gene?.kind === 'segregates' && Math.max(...Object.values(gene.freq)) <= 0.6
+/** Black or coloured is anybody's guess: dark and other grounds both have a share, and no ground a clear majority. */
+const openGround = (gene: GeneRecord | undefined): boolean => {
+  if (gene?.kind !== 'segregates' || Math.max(...Object.values(gene.freq)) > 0.6) return false
+  const dark = (gene.freq['E'] ?? 0) + (gene.freq['E^R'] ?? 0)
+  return dark > 0.1 && dark < 0.9
+}
 
 /**
  * @param id names the bird, so that the same kind of bird in two places of a pedigree is one and the same
