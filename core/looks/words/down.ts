@@ -6,7 +6,6 @@ const colours: Partial<Record<Draft['down'], string>> = {
   white: 'white to smoky cream',
   'smoky white': 'smoky white to pale blue',
   'silver grey': 'silver-grey',
-  'dark brown': 'dark brown',
   'golden brown': 'golden-brown',
   'lavender grey': 'pale lavender-grey',
 }
@@ -21,8 +20,24 @@ const patterns: Readonly<Record<Draft['downPattern'], string>> = {
   smudged: 'dark-smudged',
 }
 
+/** Dark downs have one colour in gold and in silver; what can be told of it shows in the face. */
+const dark = new Set<Draft['down']>([
+  'black',
+  'dark brown',
+  'blue-grey',
+  'smoky white',
+  'lavender grey',
+  'chocolate',
+  'mauve',
+  'dun',
+  'khaki',
+])
+const face = ({ down, tone }: Draft): string =>
+  tone === 'hidden' || !dark.has(down) ? '' : tone === 'silver' ? 'silver-faced' : 'brown-faced'
+
 /** 'black, pale-bellied'; 'brown, dark-striped'; 'pale yellow-white'. */
-export function downWords({ down, downPattern, belly, extraWhite }: Draft): string {
+export function downWords(draft: Draft): string {
+  const { down, downPattern, belly, extraWhite } = draft
   const white = extraWhite ? 'white on face, belly and wings' : belly === 'pale' ? 'pale-bellied' : ''
-  return [colours[down] ?? down, patterns[downPattern], white].filter(Boolean).join(', ')
+  return [colours[down] ?? down, patterns[downPattern], white, face(draft)].filter(Boolean).join(', ')
 }

@@ -125,15 +125,19 @@ const hens: Partial<Record<Draft['pattern'], (d: Draft) => string>> = {
   wheaten,
 }
 
-const ends = (d: Draft): string => (barred(d) ? `${dark(d)} hackle and tail` : `${black(d)} in hackle and tail`)
+/** A red body shows white bars itself; a white one shows bars on its dark parts alone. */
+const barredBody = (d: Draft): string =>
+  barred(d) && !palePlumage(d) ? `${body(d)} ${bars(d)}, with` : `${body(d)} with`
+const ends = (d: Draft): string => (barred(d) ? `dark-barred hackle and tail` : `${black(d)} in hackle and tail`)
+const marks = (d: Draft): string => (barred(d) ? 'some dark marks' : `some ${black(d)}`)
 const laced = (d: Draft): string => `each feather laced with ${black(d)}`
 const shared: Partial<Record<Draft['pattern'], (d: Draft) => string>> = {
   pencilled: (d) => `${red(d)} finely pencilled with ${black(d)}`,
-  columbian: (d) => `${body(d)} with ${ends(d)}${named(columbians[d.red])}`,
-  'black-tailed': (d) => `${body(d)} with a ${dark(d)} tail`,
+  columbian: (d) => `${barredBody(d)} ${ends(d)}${named(columbians[d.red])}`,
+  'black-tailed': (d) => `${barredBody(d)} a ${dark(d)} tail`,
   self: (d) => `${red(d)} all over`,
-  belted: (d) => `${body(d)} body with solid ${dark(d)} head, hackle and tail`,
-  'smudged columbian': (d) => `${body(d)} with ${ends(d)} and some ${black(d)} on back and breast`,
+  belted: (d) => `${body(d)} body with solid ${black(d)} head, hackle and tail`,
+  'smudged columbian': (d) => `${barredBody(d)} ${ends(d)} and ${marks(d)} on back and breast`,
   'single laced': (d) => (d.red === 'none' ? `${black(d)}, each feather edged darker` : `${red(d)}, ${laced(d)}`),
   'double laced': (d) => `${red(d)}, each feather double laced with ${black(d)}`,
   'partly laced': (d) => `${red(d)} with broken ${black(d)} lacing`,
@@ -164,11 +168,11 @@ function tipped(d: Draft): string {
   return d.restrained === 'fully' && d.red === 'gold' ? 'white-tipped (mille fleur)' : 'white-tipped (speckled)'
 }
 
-/** A white body shows bars on its dark parts alone, which `dark` has told. */
-const clearWhite = (d: Draft): boolean => d.restrained !== 'no' && palePlumage(d) && !d.pattern.includes('laced')
+/** Patterns whose own words have told the bars. */
+const toldBars = (d: Draft): boolean => ['columbian', 'black-tailed', 'smudged columbian'].includes(d.pattern)
 
 /** What is said of the whole bird after its pattern. */
-const after = (d: Draft): string => listed(clearWhite(d) ? '' : bars(d), tipped(d))
+const after = (d: Draft): string => listed(toldBars(d) ? '' : bars(d), tipped(d))
 
 /** 'black with gold in the hackle'; 'white with black in hackle and tail'; 'red, each feather laced with blue'. */
 export function grownWords(sex: Sex, d: Draft): string {
