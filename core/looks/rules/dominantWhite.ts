@@ -66,14 +66,14 @@ export const dominantWhite: readonly Rule[] = [
   {
     id: 'dominant white in down',
     loci: ['E', 'I'],
-    says: 'Dominant white pales dark and striped down; gold and silver stay readable on pale and columbian down.',
+    says: 'Dominant white pales dark and striped down, so that neither spot nor gold and silver can be trusted there; on pale and columbian down they stay readable.',
     when: (bird, draft) =>
       has(bird, 'I') && draft.tone !== 'hidden' && (darkDown(draft) || draft.downPattern !== 'plain'),
     look: (_bird, draft) => ({
-      ...(darkDown(draft) ? unread : {}),
+      ...unread,
       down: draft.tone === 'silver' ? 'pale yellow' : 'cream',
       downPattern: 'faint stripes',
-      toneClear: draft.restrained === 'fully' ? 'good' : 'poor',
+      toneClear: draft.restrained === 'fully' ? 'good' : 'no',
     }),
     certainty: 'doubtful',
     source: by.smyth1990,

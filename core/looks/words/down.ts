@@ -32,12 +32,19 @@ const dark = new Set<Draft['down']>([
   'dun',
   'khaki',
 ])
-const face = ({ down, tone }: Draft): string =>
-  tone === 'hidden' || !dark.has(down) ? '' : tone === 'silver' ? 'silver-faced' : 'brown-faced'
+/** Pale and grey downs that are silver unless a tinge of gold is told. */
+const either = new Set<Draft['down']>(['cream', 'grey-brown'])
+
+function tinge({ down, tone, red }: Draft): string {
+  if (tone === 'hidden') return ''
+  if (dark.has(down)) return tone === 'silver' ? 'silver-faced' : 'brown-faced'
+  if (tone === 'silver' || !either.has(down)) return ''
+  return red === 'cream' ? 'cream-tinged' : 'gold-tinged'
+}
 
 /** 'black, pale-bellied'; 'brown, dark-striped'; 'pale yellow-white'. */
 export function downWords(draft: Draft): string {
   const { down, downPattern, belly, extraWhite } = draft
   const white = extraWhite ? 'white on face, belly and wings' : belly === 'pale' ? 'pale-bellied' : ''
-  return [colours[down] ?? down, patterns[downPattern], white, face(draft)].filter(Boolean).join(', ')
+  return [colours[down] ?? down, patterns[downPattern], white, tinge(draft)].filter(Boolean).join(', ')
 }

@@ -81,7 +81,7 @@ function leaking(sex: Sex, d: Draft): string {
 
 function birchen(sex: Sex, d: Draft): string {
   const copper = ['gold', 'red', 'mahogany'].includes(d.red) ? 'copper' : hackle(d)
-  const all = barred(d) ? ', barred all over' : ''
+  const all = barred(d) ? `, ${bars(d)} all over` : ''
   if (sex === 'M')
     return `${black(d)} with ${copper} hackle, shoulder and saddle${d.base === 'E^R' ? '' : ', some in the breast'}${all}`
   if (d.base === 'E^R') return `${black(d)} with ${copper} hackle and edged breast${all}`

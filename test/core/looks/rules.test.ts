@@ -170,6 +170,37 @@ describe('doses', () => {
   })
 })
 
+describe('what can be told apart is worded apart', () => {
+  test('gold and silver down', () => {
+    fc.assert(
+      fc.property(genotypeOf('M'), (genotype) => {
+        const [silver, gold] = [
+          express('M', { ...genotype, S: ['S', 'S'] }),
+          express('M', { ...genotype, S: ['s+', 's+'] }),
+        ]
+        fc.pre(silver.chick.ground !== gold.chick.ground)
+        expect(silver.chick.words).not.toBe(gold.chick.words)
+      }),
+      { numRuns: 1000 },
+    )
+  })
+  test('one and two doses of barring, and none', () => {
+    fc.assert(
+      fc.property(genotypeOf('M'), (genotype) => {
+        const doses = [
+          ['b+', 'b+'],
+          ['B', 'b+'],
+          ['B', 'B'],
+        ].map((B) => express('M', { ...genotype, B }).plumage)
+        fc.pre(doses[2]!.barring === 'double dose' && doses[2]!.black !== 'splash' && doses[2]!.black !== 'none')
+        const pale = ['silver', 'brassy silver', 'white', 'none'].includes(doses[2]!.red)
+        expect(new Set(doses.map(({ words }) => words)).size).toBeGreaterThanOrEqual(pale ? 2 : 3)
+      }),
+      { numRuns: 1000 },
+    )
+  })
+})
+
 test('masking rules come first, colour next, form last', () => {
   expect(rules).toEqual([...maskingRules, ...colourRules, ...formRules])
 })
