@@ -1,6 +1,7 @@
 // core/engine/cross.ts: what chicks a mating gives, one small distribution for each linkage group. The hot path.
 import type { Genotype, LinkageGroup } from '../vocabulary.ts'
-import { dominantFirst, type Listed, listedLoci, type Mating } from './mating.ts'
+import { chicksOfKin, isRelated } from './kin.ts'
+import { dominantFirst, type Hatches, type Listed, listedLoci, type Mating } from './mating.ts'
 import { type Germ, germsOf, type Strand } from './parent.ts'
 
 export type ChickClass = { readonly genotype: Genotype; readonly p: number }
@@ -20,16 +21,29 @@ const nothingListed: ChickGroup = { loci: [], M: allWild, F: allWild }
  * Where several loci of a group are unlike in a parent whose phase nobody tells, both phases are taken
  * as equally likely, which for one chick is the same as free recombination. Where what is told of a
  * cross-bred parent cannot be, its group has no classes.
+ *
+ * @param hatches of parents that are bred themselves, and so lived: none of them is of a genotype that dies in
+ *        the egg. The chicks are counted as embryos.
  */
-export const chickGroups = (mating: Mating, groups: readonly LinkageGroup[]): readonly ChickGroup[] =>
+export const chickGroups = (
+  mating: Mating,
+  groups: readonly LinkageGroup[],
+  hatches?: Hatches,
+): readonly ChickGroup[] =>
   groups.map((group) => {
     const listed = listedLoci(mating, group)
-    return listed.loci.length === 0 ? nothingListed : chicks(mating, listed)
+    if (listed.loci.length === 0) return nothingListed
+    return isRelated(mating, listed) ? ofKin(mating, listed, hatches) : chicks(mating, listed, hatches)
   })
 
-function chicks({ sire, dam }: Mating, listed: Listed): ChickGroup {
-  const sperm = germsOf(sire, 'M', listed)
-  const eggs = germsOf(dam, 'F', listed)
+function ofKin(mating: Mating, listed: Listed, hatches: Hatches | undefined): ChickGroup {
+  const M = chicksOfKin(mating, 'M', listed, hatches)
+  return { loci: listed.loci, M, F: listed.on === 'A' ? M : chicksOfKin(mating, 'F', listed, hatches) }
+}
+
+function chicks({ sire, dam }: Mating, listed: Listed, hatches: Hatches | undefined): ChickGroup {
+  const sperm = germsOf(sire, 'M', listed, hatches)
+  const eggs = germsOf(dam, 'F', listed, hatches)
   const sons = unite(sperm, eggs, listed.loci)
   const F = listed.on === 'A' ? sons : sperm.map(({ alleles, p }) => ({ genotype: single(alleles, listed.loci), p }))
   return { loci: listed.loci, M: sons, F }

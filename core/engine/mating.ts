@@ -16,10 +16,18 @@ export type Phase = 'coupling' | 'repulsion'
  * The same object, or the same `name`, in two places is the same bird.
  */
 export type Parent =
-  | { readonly genotype: Genotype; readonly phase?: Phase | undefined; readonly name?: string | undefined }
+  | {
+      readonly genotype: Genotype
+      readonly phase?: Phase | undefined
+      readonly name?: string | undefined
+      readonly cross?: never
+    }
   | { readonly cross: Mating; readonly genotype?: Genotype | undefined; readonly name?: string | undefined }
 
 export type Mating = { readonly sire: Parent; readonly dam: Parent }
+
+/** The chance that an embryo of this genotype, told for some loci, hatches; compared with one that surely does. */
+export type Hatches = (genotype: Genotype) => number
 
 /** The loci of one group that somebody in a pedigree lists, with the fractions between them. */
 export type Listed = {
@@ -38,7 +46,7 @@ export function listedLoci({ sire, dam }: Mating, { on, loci, r }: LinkageGroup)
 
 const lists = (parent: Parent, locus: string): boolean =>
   parent.genotype?.[locus] !== undefined ||
-  ('cross' in parent && (lists(parent.cross.sire, locus) || lists(parent.cross.dam, locus)))
+  (parent.cross !== undefined && (lists(parent.cross.sire, locus) || lists(parent.cross.dam, locus)))
 
 const locusOf = (id: string): Locus | undefined => (book as Readonly<Record<string, Locus>>)[id]
 
@@ -47,9 +55,8 @@ export const wildPair = (locus: string): readonly string[] => {
   return [wild, wild]
 }
 
+const rank = (locus: string, allele: string): number => locusOf(locus)?.alleles.indexOf(allele) ?? 0
+
 /** Two alleles as a genotype is written; alleles the book does not know keep the order given. */
-export function dominantFirst(locus: string, one: string, other: string): readonly string[] {
-  if (one === other) return [one, other]
-  const order = locusOf(locus)?.alleles ?? []
-  return order.indexOf(one) <= order.indexOf(other) ? [one, other] : [other, one]
-}
+export const dominantFirst = (locus: string, one: string, other: string): readonly string[] =>
+  one === other || rank(locus, one) <= rank(locus, other) ? [one, other] : [other, one]
