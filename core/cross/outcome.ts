@@ -198,9 +198,13 @@ function deaths(sex: Sex, varying: readonly Block[], base: Genotype): number {
   return 1 - lives
 }
 
+/** A parent that is cross-bred itself has hatched, so it is of no genotype that dies in the egg. */
+const hatches = (genotype: Genotype): number =>
+  Object.keys(genotype).some(isLethal) && express('M', genotype).dies === 'in the egg' ? 0 : 1
+
 /** Chicks of a mating whose founders are settled. Pure; meiosis by the engine, looks by the rules. */
 export function outcome(sire: Parent, dam: Parent): Outcome {
-  const groups = chickGroups({ sire, dam }, groupsOf(sire, dam))
+  const groups = chickGroups({ sire, dam }, groupsOf(sire, dam), hatches)
   const [m, f] = [
     brood(
       'M',
