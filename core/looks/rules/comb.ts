@@ -25,6 +25,16 @@ export const comb: readonly Rule[] = [
     source: by.punnett1911,
   },
   {
+    id: 'two copies of rose',
+    loci: ['R'],
+    says: 'Cocks with two copies of rose comb are often less fertile than those with one.',
+    when: (bird) => bird.sex === 'M' && pure(bird, 'R'),
+    look: {},
+    certainty: 'sure',
+    hedge: 'cocks pure for rose comb are often less fertile',
+    source: by.imsland2012,
+  },
+  {
     id: 'pea comb',
     loci: ['R', 'P'],
     says: 'One copy of pea makes a pea comb.',

@@ -36,6 +36,16 @@ export const shankAndSkin: readonly Rule[] = [
     source: by.omiaId,
   },
   {
+    id: 'one inhibitor',
+    loci: ['Id'],
+    says: 'A cock with one copy of the inhibitor may keep a light dark wash on the shanks.',
+    when: (bird) => copies(bird, 'Id') === 1 && has(bird, 'id+'),
+    look: {},
+    certainty: 'usual',
+    hedge: 'a light wash may stay on the shanks',
+    source: by.omiaId,
+  },
+  {
     id: 'dark shanks',
     loci: ['Id', 'W', 'y'],
     says: 'Without that inhibitor shanks grow dark: slate on white skin, willow on yellow.',
