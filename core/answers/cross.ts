@@ -1,6 +1,7 @@
 // core/answers/cross.ts: the `cross` answer: each mating played through, its verdict in one line, what was assumed, what to beware of.
 import type { Caution, CrossAnswer, Crossed, Source } from '../answer.ts'
 import { breedNamed } from '../breeds.ts'
+import { groundFor } from '../cross/pedigree.ts'
 import { mate } from '../cross/mate.ts'
 import { nameOfBird } from '../cross/seen.ts'
 import { crossCautions } from '../cross/cautions.ts'
@@ -37,13 +38,14 @@ function takenForGranted(
   const bare = matings.some(({ sire, dam }) =>
     [sire, dam].some((bird) => bird.breed === undefined && bird.cross === undefined && bird.genotype !== undefined),
   )
+  const onBlack = matings.some(({ sire, dam }) => 'E' in groundFor(sire, dam))
   const bredOn = matings.some(({ sire, dam }) =>
     [sire, dam].some((bird) => bird.cross?.sire.cross ?? bird.cross?.dam.cross),
   )
   const leftOut = Math.max(...crossed.flatMap(({ cases }) => cases.map((one) => one.leftOut ?? 0)))
   return [
     ...linesTaken(matings.flatMap(({ sire, dam }) => [sire, dam])),
-    ...(bare ? ['genes that are not told are wild type, on a black ground where the told ones act on black'] : []),
+    ...(bare ? [`genes that are not told are wild type${onBlack ? ', on a black ground' : ''}`] : []),
     ...(bredOn ? ['shares are over many such parents; a single bird gives some of these kinds only'] : []),
     ...(leftOut > 0.005
       ? [`kinds that are each very rare are left out, ${Math.ceil(leftOut * 100)} in 100 chicks together`]
@@ -59,7 +61,7 @@ function linesTaken(birds: readonly BirdRef[]): readonly string[] {
     return own === undefined ? [] : [`${breed} (${own})`]
   })
   const named = [...new Set(usual)]
-  return named.length === 0 ? [] : [`lines not told: eggs and size as of the usual line, ${named.join(', ')}`]
+  return named.length === 0 ? [] : [`the lines are the usual ones: ${named.join(', ')}`]
 }
 
 const onceEach = (cautions: readonly Caution[]): readonly Caution[] => [

@@ -37,9 +37,9 @@ function mixOf({ cockerels, pullets }: Case): string | undefined {
   const same =
     m.length === f.length &&
     m.length > 1 &&
-    m.length <= 4 &&
+    m.length <= 3 &&
     m.every(([words, share]) => f.some(([w, s]) => w === words && Math.abs(s - share) < 1e-6))
-  return same ? listed(m) : undefined
+  return same && listed(m).length < 80 ? listed(m) : undefined
 }
 
 function verdictLine({ sexing, ...rest }: Case): string {
@@ -57,20 +57,22 @@ function verdictLine({ sexing, ...rest }: Case): string {
   )
 }
 
-/** Several cases: what it hangs on, and the verdict of each. */
+const sexable = { yes: 'sexable', partly: 'partly sexable', no: 'not sexable' } as const
+
+/** Several cases: what it hangs on. Of each verdict the likeliest case is told, the likeliest verdict first. */
 function dependsLine(cases: readonly Case[]): string {
-  const says = { yes: 'sexable', partly: 'partly sexable', no: 'not sexable' } as const
-  const verdicts = new Set(cases.map(({ sexing }) => sexing.verdict))
-  if (verdicts.size === 1) return verdictLine(cases[0]!)
-  const line = (upTo: number): string =>
-    `It depends. ${cases
-      .slice(0, upTo)
-      .map(({ given, sexing }) => `If ${given}: ${says[sexing.verdict]}`)
-      .join('. ')}.`
+  const told = [...new Map(cases.toReversed().map((one) => [one.sexing.verdict, one])).values()].toReversed()
+  const [likeliest, ...others] = told.toSorted((a, b) => b.weight - a.weight)
+  if (others.length === 0) return verdictLine(likeliest!)
+  const clause = ({ given, sexing }: Case): string =>
+    given === 'otherwise' ? `otherwise ${sexable[sexing.verdict]}` : `${sexable[sexing.verdict]} if ${given}`
+  const inOrder = [likeliest!, ...others].toSorted(
+    (a, b) => Number(a.given === 'otherwise') - Number(b.given === 'otherwise'),
+  )
   return fitting(
-    line(3),
-    line(2),
-    `It depends on the parents: likeliest ${says[cases[0]!.sexing.verdict]} at hatch, else not surely.`,
+    `It depends: ${inOrder.map(clause).join('; ')}.`,
+    `It depends: ${clause(inOrder[0]!)}; else ${sexable[inOrder[1]!.sexing.verdict]}.`,
+    `It depends on the parents: likeliest ${sexable[likeliest!.sexing.verdict]} at hatch.`,
   )
 }
 

@@ -4,7 +4,7 @@ import { isDecisiveLocus, ofColour, type Choice, type Doubt } from './founder.ts
 export type Settled = ReadonlyMap<string, Choice>
 
 /** A choice less likely than this makes no case of its own. */
-const rare = 0.06
+const rare = 0.1
 /** Most cases that a keeper can use. */
 const mostCases = 4
 

@@ -125,6 +125,10 @@ export const impliesBlack = (told: ToldGenotype): boolean =>
   told['S'] === undefined &&
   black.some((symbol) => symbol in told || told['I']?.includes(symbol))
 
+/** Black all over: what lies in S is not seen, and a strain is taken to be of one kind. */
+const blackBased = (gene: GeneRecord | undefined): boolean =>
+  gene?.kind === 'fixed' ? gene.allele === 'E' : gene?.kind === 'segregates' && (gene.freq['E'] ?? 0) >= 0.8
+
 /** Black or coloured is anybody's guess: dark and other grounds both have a share, and no ground a clear majority. */
 const openGround = (gene: GeneRecord | undefined): boolean => {
   if (gene?.kind !== 'segregates' || Math.max(...Object.values(gene.freq)) > 0.6) return false
@@ -150,7 +154,11 @@ export function founder(
   const byLocus = new Map<string, readonly Choice[]>()
   for (const locus of new Set([...Object.keys(genes), ...Object.keys(told)])) {
     const gene = genes[locus]
-    const uniform = hides || !isDecisiveLocus(locus) || (colourOpen && ofColour.has(locus))
+    const uniform =
+      hides ||
+      !isDecisiveLocus(locus) ||
+      (colourOpen && ofColour.has(locus)) ||
+      (locus === 'S' && blackBased(genes['E']))
     const listed = gene ? scaled(choicesOf(locus, gene, sex, uniform)) : []
     const stated = told[locus]
     const choices = stated ? toldChoices(locus, stated, sex, listed) : listed

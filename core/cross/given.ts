@@ -56,6 +56,7 @@ const said = (doubts: readonly Doubt[], ways: readonly Settled[], hides: boolean
     .map((doubt) => covered(doubt, ways))
     .filter((choices) => choices !== undefined)
     .map((choices) => [...new Set(choices.map(({ genotype }) => wordsOf(genotype, hides)))].slice(0, 3).join(' or '))
+    .toSorted((a, b) => Number(a.startsWith('not ')) - Number(b.startsWith('not '))) // 'silver and not black', not the other way
     .join(' and ')
 
 /**

@@ -29,6 +29,8 @@ type Result = { readonly outcome: Outcome; readonly sexing: Sexing; readonly sir
 type Mating = { readonly sire: BirdRef; readonly dam: BirdRef }
 type Pair = { readonly sire: Pedigree; readonly dam: Pedigree; readonly weight: number; readonly as: string }
 
+const bredOn = ({ sire, dam }: Pair): boolean => sire.kind === 'bred' || dam.kind === 'bred'
+
 /** Wing feathers are worth a case of their own only where they may well be the sign. */
 const wingWorth = 0.3
 
@@ -55,7 +57,7 @@ function judge(pair: Pair, mating: Mating, wing: boolean, colourTold: boolean): 
     const sexing = sexHatch(hatch, pureBreed(mating), why, wing)
     const judged = {
       result: { outcome: out, sexing, sire, dam },
-      signature: signature(out, sexing),
+      signature: signature(out, sexing, bredOn(pair)),
       verdict: sexing.verdict,
     }
     done.set(key, judged)
@@ -68,7 +70,7 @@ const unique = <T extends { readonly id: string }>(items: readonly T[]): readonl
 ]
 
 /** Doubts played through against each other: fewer where a parent is cross-bred and its chicks are many kinds anyway. */
-const mostDoubts = ({ sire, dam }: Pair): number => (sire.kind === 'founder' && dam.kind === 'founder' ? 4 : 1)
+const mostDoubts = (pair: Pair): number => (bredOn(pair) ? 1 : 4)
 
 /** Ids of the founders that are mated themselves. */
 const parentsIn = ({ sire, dam }: Pair): ReadonlySet<string> =>
@@ -88,19 +90,19 @@ type Played = {
 /** One way the parents came about, played through: the doubts that matter, and the case for each way of settling them. */
 function play(pair: Pair, mating: Mating): Played {
   const founders = unique([...foundersOf(pair.sire), ...foundersOf(pair.dam)])
-  const all = unique(founders.flatMap(({ doubts }) => doubts))
+  const all = unique(founders.flatMap(({ doubts }) => doubts)).filter((doubt) => mayMatter(pair, doubt, founders))
   const wing = wingChance(pair.sire, pair.dam)
   const colourTold = founders.some(({ colourOpen }) => !colourOpen)
-  const plain = judge(pair, mating, wing === 'known', colourTold)
-  const byWing = wing !== 'known' && wing >= wingWorth && plain(new Map()).result.sexing.verdict !== 'yes'
-  const judged = byWing ? judge(pair, mating, true, colourTold) : plain
-  const doubts = materialDoubts(
-    all.filter((doubt) => isDecisive(doubt, byWing, colourTold) && mayMatter(pair, doubt, founders)),
-    judged,
-    mostDoubts(pair),
-  )
-  const ways = waysToSettle(doubts).map((way) => ({ ...way, ...judged(way.settled) }))
-  return { cases: mergeCases(ways), doubts, founders, told: { wing: byWing || wing === 'known', colour: colourTold } }
+  const cases = (byWing: boolean): Played => {
+    const judged = judge(pair, mating, byWing || wing === 'known', colourTold)
+    const decisive = all.filter((doubt) => isDecisive(doubt, byWing, colourTold))
+    const doubts = materialDoubts(decisive, judged, mostDoubts(pair))
+    const ways = waysToSettle(doubts).map((way) => ({ ...way, ...judged(way.settled) }))
+    return { cases: mergeCases(ways), doubts, founders, told: { wing: byWing || wing === 'known', colour: colourTold } }
+  }
+  const plain = cases(false)
+  const sexed = plain.cases.some(({ result }) => result.sexing.verdict === 'yes')
+  return sexed || wing === 'known' || wing < wingWorth ? plain : cases(true)
 }
 
 /** Loci that set chicks apart: not one and the same pure wild type in all of them. */
@@ -152,14 +154,17 @@ function toCase(mating: Mating, { cases, doubts, founders, told }: Played, at: n
 
 export type Want = { readonly hen: boolean; readonly reverse: boolean }
 
+/** Every way the two parents may have come about. Birds of one named hybrid are taken to be made alike. */
 function pairs({ sire, dam }: Mating): readonly Pair[] {
   const ground = groundFor(sire, dam)
-  return origins(sire, 'M', ground).flatMap((s) =>
-    origins(dam, 'F', ground).map((d) => ({
+  const [sires, dams] = [origins(sire, 'M', ground), origins(dam, 'F', ground)]
+  const alike = sire.breed !== undefined && sire.breed === dam.breed && sires.length > 1
+  return sires.flatMap((s, at) =>
+    (alike ? dams.slice(at, at + 1) : dams).map((d) => ({
       sire: s.pedigree,
       dam: d.pedigree,
-      weight: s.weight * d.weight,
-      as: [s.as && `cock: ${s.as}`, d.as && `hens: ${d.as}`].filter(Boolean).join('; '),
+      weight: alike ? s.weight : s.weight * d.weight,
+      as: alike ? s.as : [s.as && `cock: ${s.as}`, d.as && `hens: ${d.as}`].filter(Boolean).join('; '),
     })),
   )
 }
@@ -176,7 +181,7 @@ function gather(mating: Mating, want: Want): readonly Case[] {
       p,
       at,
       weight: weighted.weight * pair.weight,
-      key: signature(weighted.result.outcome, weighted.result.sexing),
+      key: signature(weighted.result.outcome, weighted.result.sexing, bredOn(pair)),
     })),
   )
   const merged = new Map<string, { rows: typeof rows; weight: number }>()

@@ -40,9 +40,13 @@ const eggs = ({ F }: Outcome): string =>
     .map(({ value, share }) => `${value} ${share.toFixed(1)}`)
     .join()
 
-/** Two outcomes of one signature are one case to a keeper. */
-export function signature(outcome: Outcome, { verdict, signs }: Sexing): string {
+/**
+ * Two outcomes of one signature are one case to a keeper.
+ *
+ * @param bredOn a parent is cross-bred: where its chicks cannot be sexed they are many kinds anyway, and no kind makes a case
+ */
+export function signature(outcome: Outcome, { verdict, signs }: Sexing, bredOn: boolean): string {
   const sign = verdict === 'yes' ? signs[0]?.sign : undefined
-  const parts = [verdict, sign, family(outcome, 'M', sign), family(outcome, 'F', sign), eggs(outcome)]
-  return [...parts, outcome.dies.toFixed(1)].join(' | ')
+  const looks = bredOn && verdict === 'no' ? [] : [family(outcome, 'M', sign), family(outcome, 'F', sign)]
+  return [verdict, sign, ...looks, eggs(outcome), outcome.dies.toFixed(1)].join(' | ')
 }
