@@ -33,13 +33,6 @@ function between(one: Placed, other: Placed): number {
   return kinship(one.family, other.family) ?? unrelated(one, other)
 }
 
-const known = new Map<string, number>()
-
 /** 0 within one line, 0.3 within a breed, 0.5 for kindred breeds, 1 for unrelated heavy breeds, 1.3 for heavy x light. */
-export function distance(one: Placed, other: Placed): number {
-  if (one.id === other.id) return distanceOf.sameLine
-  const key = `${one.family}|${other.family}`
-  const found = known.get(key) ?? between(one, other)
-  known.set(key, found)
-  return found
-}
+export const distance = (one: Placed, other: Placed): number =>
+  one.id === other.id ? distanceOf.sameLine : between(one, other)

@@ -4,6 +4,8 @@ import { describe, expect, test } from 'vitest'
 import { crossing } from '../../../core/data/hen/crossing.ts'
 import { lineShares, type Crossbred } from '../../../core/hen/crossbred.ts'
 import { crossbredTrait } from '../../../core/hen/trait.ts'
+import type { Stock } from '../../../core/hen/stock.ts'
+import type { Span } from '../../../core/vocabulary.ts'
 import { cock, daughter, hen, laying, son, stock, type Bird } from './stocks.ts'
 
 const eggs = (bird: Crossbred): number => crossbredTrait(bird, crossing.eggsFirstYear, (s) => s.eggsFirstYear).likely
@@ -137,5 +139,51 @@ describe('the cap', () => {
         expect(eggs(young)).toBeLessThanOrEqual(1.1 * Math.max(a, b) + 1e-9)
       }),
     )
+  })
+})
+
+describe('the range', () => {
+  const range = (bird: Crossbred): Span => crossbredTrait(bird, crossing.eggsFirstYear, (s) => s.eggsFirstYear)
+  const p = crossing.eggsFirstYear
+
+  test('of a line bred pure is its own, and never narrower than a flock is known', () => {
+    const line = stock('line', { eggsFirstYear: { low: 150, likely: 200, high: 210 } })
+    const { low, likely, high } = range(daughter(cock(line), hen(line)))
+    expect([low, likely]).toEqual([150, 200])
+    expect(high).toBeCloseTo(200 * (1 + p.strainDoubt), 9)
+  })
+  test('of a first cross of lines that lay alike: two strains, heterosis and the mother’s part, added as squares', () => {
+    const { low, likely, high } = range(daughter(cock(A), hen(B)))
+    const [a, b] = [0.5 + 0.5 * p.onZ, 0.5 - 0.5 * p.onZ]
+    const strains = [24 * a, 24 * b, 2]
+    expect(likely).toBeCloseTo(210, 9)
+    expect(likely - low).toBeCloseTo(Math.hypot(...strains, 200 * 0.05), 9)
+    expect(high - likely).toBeCloseTo(Math.hypot(...strains, 200 * 0.07), 9)
+  })
+  test('a poorer line may hold back more than its half: the low end falls with the difference', () => {
+    const down = (eggs: number): number => {
+      const { low, likely } = range(daughter(cock(laying('good', 250)), hen(laying('poor', eggs, rock))))
+      return (likely - low) / likely
+    }
+    expect(down(150)).toBeGreaterThan(down(240) + 0.01)
+  })
+  test('a bantam or landrace doubles the doubt about heterosis', () => {
+    const down = (type: Stock['type']): number => {
+      const { low, likely } = range(daughter(cock(A), hen(laying('X', 200, { family: 'X', type }))))
+      return likely - low
+    }
+    const strains = [24 * (0.5 + 0.5 * p.onZ), 24 * (0.5 - 0.5 * p.onZ), 2]
+    expect(down('landrace')).toBeCloseTo(Math.hypot(...strains, 2 * 1.3 * 0.05 * 200), 9)
+    expect(down('light')).toBeCloseTo(Math.hypot(...strains, 1.3 * 0.05 * 200), 9)
+  })
+  test('weights within half as much again of each other are averaged plainly, beyond that by ratio', () => {
+    const heavy = (kg: number) => stock('heavy', { henKg: { low: kg, likely: kg, high: kg } })
+    const light = stock('light', { henKg: { low: 2, likely: 2, high: 2 }, family: 'heavy' })
+    const mean = (kg: number): number =>
+      crossbredTrait(daughter(cock(heavy(kg)), hen(light)), { ...crossing.bodyWeight, onZ: 0 }, (s) => s.henKg, 'ratio')
+        .likely /
+      (1 + 0.3 * 0.02)
+    expect(mean(3)).toBeCloseTo(2.5, 9)
+    expect(mean(3.2)).toBeCloseTo(Math.sqrt(3.2 * 2), 9)
   })
 })

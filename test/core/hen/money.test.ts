@@ -51,6 +51,15 @@ describe('growing cockerels (keepers’ figures)', () => {
       ),
     )
   })
+  test('smaller birds eat by weight^0.75 and are further along for their age', () => {
+    expect(feedToAge(12, 1.9).likely).toBeCloseTo(4.4 * 0.5 ** 0.75, 12)
+    expect(weightAt(12, 1.9) / 1.9).toBeGreaterThan(0.46)
+    expect(weightAt(12, 5.9) / 5.9).toBeLessThan(0.46)
+  })
+  test('feed for growth is feed eaten over weight put on', () => {
+    expect(feedPerKgGain(8, 12, 3.8)).toBeCloseTo((4.4 - 2.1) / (3.8 * (0.46 - 0.26)), 12)
+    expect(feedToAge(8, 3.8)).toEqual({ low: 2.1 * 0.85, likely: 2.1, high: 2.1 * 1.15 })
+  })
   test('at the weeks of the table, the table', () => {
     expect(feedToAge(12, 3.8).likely).toBeCloseTo(4.4, 12)
     expect(weightAt(16, 3.8)).toBeCloseTo(3.8 * 0.63, 12)
