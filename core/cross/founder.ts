@@ -158,6 +158,7 @@ export function founder(
       hides ||
       !isDecisiveLocus(locus) ||
       (colourOpen && ofColour.has(locus)) ||
+      locus === 'E' ||
       (locus === 'S' && blackBased(genes['E']))
     const listed = gene ? scaled(choicesOf(locus, gene, sex, uniform)) : []
     const stated = told[locus]

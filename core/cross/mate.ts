@@ -15,7 +15,7 @@ import {
   type Settled,
   type Weighted,
 } from './cases.ts'
-import type { Doubt, Founder } from './founder.ts'
+import { ofColour, type Doubt, type Founder } from './founder.ts'
 import { givenWords, howToTell } from './given.ts'
 import { outcome, type Outcome } from './outcome.ts'
 import { foundersOf, groundFor, origins, settle, type Pedigree } from './pedigree.ts'
@@ -69,8 +69,28 @@ const unique = <T extends { readonly id: string }>(items: readonly T[]): readonl
   ...new Map(items.map((item) => [item.id, item])).values(),
 ]
 
-/** Doubts played through against each other: fewer where a parent is cross-bred and its chicks are many kinds anyway. */
-const mostDoubts = (pair: Pair): number => (bredOn(pair) ? 1 : 4)
+/** Doubts played through against each other: fewer where a parent is cross-bred or of no told colour, and its chicks are many kinds anyway. */
+const mostDoubts = (pair: Pair, founders: readonly Founder[]): number =>
+  bredOn(pair) ? 1 : founders.some(({ colourOpen }) => colourOpen) ? 2 : 4
+
+/** Ids of the founders that are mated themselves. */
+const parentsIn = ({ sire, dam }: Pair): ReadonlySet<string> =>
+  new Set([sire, dam].flatMap((one) => (one.kind === 'founder' ? [one.founder.id] : [])))
+
+/** What a keeper sees on a bird whose colour he did not tell makes no case, but for black or not, and silver or gold. */
+const plainToSee = ({ loci }: Doubt, bird: Founder | undefined): boolean =>
+  bird?.colourOpen === true && loci.some((locus) => ofColour.has(locus) && locus !== 'E' && locus !== 'S')
+
+/** Of a cross-bred parent only what lies hidden further back is worth a case. */
+function mayMatter(pair: Pair, doubt: Doubt, founders: readonly Founder[]): boolean {
+  const bird = founders.find(({ id }) => id === doubt.founder)
+  if (plainToSee(doubt, bird)) return false
+  return parentsIn(pair).has(doubt.founder) || doubt.loci.includes('O') || bird?.hides === true
+}
+
+/** Doubts played through against each other: fewer where a parent is cross-bred or of no told colour, and its chicks are many kinds anyway. */
+const mostDoubts = (pair: Pair, founders: readonly Founder[]): number =>
+  bredOn(pair) ? 1 : founders.some(({ colourOpen }) => colourOpen) ? 2 : 4
 
 /** Ids of the founders that are mated themselves. */
 const parentsIn = ({ sire, dam }: Pair): ReadonlySet<string> =>
@@ -96,7 +116,7 @@ function play(pair: Pair, mating: Mating): Played {
   const cases = (byWing: boolean): Played => {
     const judged = judge(pair, mating, byWing || wing === 'known', colourTold)
     const decisive = all.filter((doubt) => isDecisive(doubt, byWing, colourTold))
-    const doubts = materialDoubts(decisive, judged, mostDoubts(pair))
+    const doubts = materialDoubts(decisive, judged, mostDoubts(pair, founders))
     const ways = waysToSettle(doubts).map((way) => ({ ...way, ...judged(way.settled) }))
     return { cases: mergeCases(ways), doubts, founders, told: { wing: byWing || wing === 'known', colour: colourTold } }
   }

@@ -12,7 +12,7 @@ const fast = (pair: readonly string[]): boolean => pair.every((allele) => allele
 const slow = (pair: readonly string[]): boolean => pair.some((allele) => allele !== 'k+')
 
 /** Belief from which a breed is taken as fast. */
-const nearlySure = 0.8
+const nearlySure = 0.85
 
 /**
  * 'known' where nobody's K is in doubt; else, under a cock of a fast breed, the belief that the hens are slow; 0 for all others,

@@ -42,7 +42,7 @@ export const givens: Readonly<Record<string, Given>> = {
     tell: both('Ask how their own wings looked on day one: primaries longer than coverts are fast.'),
   },
   Bl: {
-    says: { 'Bl/Bl': 'splash', 'Bl/bl+': 'blue', 'bl+/bl+': 'without blue' },
+    says: { 'Bl/Bl': 'splash', 'Bl/bl+': 'blue in feather', 'bl+/bl+': 'not blue' },
     tell: both('Hatch ten chicks with a black mate: all, half or none blue tells it.'),
   },
   lav: {
