@@ -3,10 +3,14 @@ import { crc32, deflateSync } from 'node:zlib'
 
 export type Pixels = { readonly width: number; readonly height: number; readonly rgba: Uint8Array }
 
-/** A PNG with a palette (PNG specification, third edition, colour type 3). All pixels are taken as opaque. */
-export function encode({ width, height, rgba }: Pixels): Uint8Array {
+/**
+ * A PNG with a palette (PNG specification, third edition, colour type 3). All pixels are taken as opaque.
+ *
+ * @param colours size of the palette, at most 256; fewer make a smaller file and coarser edges
+ */
+export function encode({ width, height, rgba }: Pixels, colours: number): Uint8Array {
   const runs = runsOf(new Uint32Array(rgba.buffer, rgba.byteOffset, width * height), width)
-  const { palette, indexOf } = reduce(runs)
+  const { palette, indexOf } = reduce(runs, colours)
   return Buffer.concat([
     signature,
     chunk('IHDR', header(width, height)),
@@ -43,7 +47,6 @@ function runsOf(pixels: Uint32Array, width: number): Runs {
 }
 
 const signature = Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a)
-const most = 48
 
 function header(width: number, height: number): Uint8Array {
   const bytes = Buffer.alloc(13)
@@ -77,8 +80,8 @@ function rows(runs: Runs, width: number, height: number, indexOf: (colour: numbe
 type Reduced = { readonly palette: readonly number[]; readonly indexOf: (colour: number) => number }
 
 /** The colours of whole areas, then the commonest of the soft edges; every other colour becomes one near to it. */
-function reduce(runs: Runs): Reduced {
-  const palette = commonest(runs)
+function reduce(runs: Runs, most: number): Reduced {
+  const palette = commonest(runs, most)
   const near = new Int16Array(cells).fill(-1)
   palette.forEach((colour, at) => {
     near[cellOf(colour)] = at
@@ -117,7 +120,7 @@ function nearestOf(palette: readonly number[]): (r: number, g: number, b: number
 }
 
 /** Colours by weight. Pixels that lie in a run of their own colour weigh more: those are areas, not soft edges. */
-function commonest(runs: Runs): readonly number[] {
+function commonest(runs: Runs, most: number): readonly number[] {
   const weights = new Uint32Array(cells)
   const colours = new Uint32Array(cells)
   const seen: number[] = []

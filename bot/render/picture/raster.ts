@@ -11,17 +11,36 @@ export type Raster = {
   readonly blurHash: string
 }
 
-/** A tall picture is drawn coarser, so that it is made in time and stays small. Heights in units. */
-const tall = 720
-const coarse = 1.5
+/** What a phone on a poor line should have to fetch. */
+const mostBytes = 60_000
+/** Each step gives a smaller file and costs some sharpness; most pictures need only the first. */
+const steps = [
+  { coarser: 1, colours: 48 },
+  { coarser: 1, colours: 28 },
+  { coarser: 0.84, colours: 28 },
+] as const
+
+/** A tall picture is drawn coarser, so that it is made in time; never so coarse that it cannot be read. */
+const zoomOf = (heightUnits: number): number =>
+  Math.max(1.25, pixelsPerUnit * Math.min(1, Math.sqrt(fullHeight / heightUnits)))
+const fullHeight = 680
+
+export function rasterise(markup: string, heightUnits: number): Raster {
+  let pixels = pixelsOf(markup, zoomOf(heightUnits))
+  let png = encode(pixels, steps[0].colours)
+  for (const { coarser, colours } of steps.slice(1)) {
+    if (png.byteLength <= mostBytes) break
+    if (coarser < 1) pixels = pixelsOf(markup, zoomOf(heightUnits) * coarser)
+    png = encode(pixels, colours)
+  }
+  return { png, width: pixels.width, height: pixels.height, blurHash: blurred(pixels) }
+}
 
 /** Charts bring words of the plotting library; all other words come as outlines, which spares reading the fonts again. */
-export function rasterise(markup: string, heightUnits: number): Raster {
-  const value = heightUnits > tall ? coarse : pixelsPerUnit
+function pixelsOf(markup: string, zoom: number): Pixels {
   const font = { loadSystemFonts: false, ...(markup.includes('<text') && { fontFiles: [...fontFiles] }) }
-  const drawn = new Resvg(markup, { font, fitTo: { mode: 'zoom', value } }).render()
-  const pixels = { width: drawn.width, height: drawn.height, rgba: drawn.pixels }
-  return { png: encode(pixels), width: drawn.width, height: drawn.height, blurHash: blurred(pixels) }
+  const drawn = new Resvg(markup, { font, fitTo: { mode: 'zoom', value: zoom } }).render()
+  return { width: drawn.width, height: drawn.height, rgba: drawn.pixels }
 }
 
 /** Across, down: the card is about twice as high as wide. */

@@ -13,10 +13,10 @@ function crossLines(cross: CrossShown, oneOfSeveral: boolean): readonly string[]
     `Drawing. Cock: ${cross.sire}. Hen: ${cross.dam}.`,
     ...cross.rows.flatMap((row) => [
       ...verdictLines(row),
-      ...(small ? pairLines(row) : largeLines(row)),
-      ...remarks(row),
+      ...(row.asAbove ? ['Cockerels: as above. Pullets: as above.'] : small ? pairLines(row) : largeLines(row)),
     ]),
-    sentence(cross.moreCases),
+    ...new Set(cross.rows.flatMap(({ remarks }) => remarks.map(sentence))),
+    oneOfSeveral ? '' : sentence(cross.moreCases),
     cross.hen ? `${eggWords(cross.hen)}; ${shellWords(cross.hen)}.` : '',
   ]
 }
@@ -29,12 +29,16 @@ function verdictLines({ given, verdictWords, sure, sign }: Row): readonly string
   ]
 }
 
-const largeLines = ({ cockerels, pullets, chicksAlike }: Row): readonly string[] => [
+const largeLines = ({ cockerels, pullets, chicksAlike, grownAlike }: Row): readonly string[] => [
   ...(chicksAlike
     ? [`Chicks: both sexes alike: ${shown(cockerels.chicks, cockerels.rarerChicks)}.`]
     : [chickLine('Cockerel chicks', cockerels), chickLine('Pullet chicks', pullets)]),
-  `Grown cock: ${shown(cockerels.grown, cockerels.rarerGrown)}.`,
-  `Grown hen: ${shown(pullets.grown, pullets.rarerGrown)}.`,
+  ...(grownAlike
+    ? [`Grown: cocks and hens alike: ${shown(cockerels.grown, cockerels.rarerGrown)}.`]
+    : [
+        `Grown cock: ${shown(cockerels.grown, cockerels.rarerGrown)}.`,
+        `Grown hen: ${shown(pullets.grown, pullets.rarerGrown)}.`,
+      ]),
 ]
 
 const chickLine = (title: string, half: Half): string => `${title}: ${shown(half.chicks, half.rarerChicks)}.`
@@ -57,7 +61,5 @@ const shown = (looks: readonly Shown[], rarer: string): string =>
   ]
     .filter(Boolean)
     .join('. ')
-
-const remarks = ({ later, dies }: Row): readonly string[] => [sentence(later), sentence(dies)]
 
 const sentence = (words: string): string => (words === '' ? '' : `${words}.`)

@@ -16,7 +16,9 @@ export const titles = {
   chicks: { M: '♂ Cockerel chicks', F: '♀ Pullet chicks' },
   grown: { M: '♂ Grown cock', F: '♀ Grown hen' },
   pairs: { M: '♂ Cockerels', F: '♀ Pullets' },
+  above: { M: '♂ Cockerels: as above', F: '♀ Pullets: as above' },
   both: '♂ ♀ Chicks: both sexes alike',
+  couples: '♂ ♀ Grown: cocks and hens alike',
 } as const
 
 /** Cockerels look right and pullets left, so that they face each other. */
@@ -49,6 +51,25 @@ export const grownCell =
     return {
       height: size + heightOf(label),
       drawn: svg`${placed(bird, (width - shape.width * scale) / 2, 0, scale)}${stackedWords(label, size)}`,
+    }
+  }
+
+/** A cock and a hen of one kind beside each other, facing, with one label. */
+export const coupleCell =
+  (male: Shown, female: Shown, room: Room): Cell =>
+  (width, size) => {
+    const scale = Math.min(size / shapes.M.height, width / (shapes.M.width + shapes.F.width))
+    const high = shapes.M.height * scale
+    const left = (width - (shapes.M.width + shapes.F.width) * scale) / 2
+    const hen = facing(grown(female.look, 'F', room), 'F', shapes.F.width)
+    const label = labels(male, width, room, [
+      { words: male.words, face: 'bold', size: 12 },
+      { words: male.lesser, face: 'plain', size: 11.5 },
+    ])
+    return {
+      height: high + heightOf(label),
+      drawn: svg`${placed(grown(male.look, 'M', room), left, 0, scale)}
+        ${placed(hen, left + shapes.M.width * scale, (shapes.M.ground - shapes.F.ground) * scale, scale)}${stackedWords(label, high)}`,
     }
   }
 

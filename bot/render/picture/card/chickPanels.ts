@@ -13,7 +13,11 @@ const inset = 8
 
 export function chickPanels(row: Row, room: Room, id: string): Block {
   if (row.chicksAlike) return both(row, room, id)
-  const panels = [panel(row.cockerels, row, room, `${id}m`), panel(row.pullets, row, room, `${id}f`)]
+  return sideBySide([panel(row.cockerels, row, room, `${id}m`), panel(row.pullets, row, room, `${id}f`)], room)
+}
+
+/** Cockerels left, with square corners; pullets right, with round ones. */
+export function sideBySide(panels: readonly Panel[], room: Room): Block {
   const height = Math.max(...panels.map((one) => one.height))
   return {
     height,
@@ -25,7 +29,7 @@ export function chickPanels(row: Row, room: Room, id: string): Block {
   }
 }
 
-export const ground = (x: number, y: number, width: number, height: number, corner: number, room: Room): Markup =>
+const ground = (x: number, y: number, width: number, height: number, corner: number, room: Room): Markup =>
   svg`<rect x="${x}" y="${y}" width="${width}" height="${height}" rx="${corner}" fill="${rooms[room].stage}"/>`
 
 /** Chicks that look the same in both sexes, in one row. */
@@ -71,6 +75,22 @@ function panel(half: Half, row: Row, room: Room, id: string): Panel {
       ${placed(cells.drawn, inset, chicksAt)}
       ${row.sign && sign && pointer(half, row.sign, room, { top: top + sign.height / 2, chicksAt, size })}
       ${half.rarerChicks !== '' && rest.at(inset, chicksAt + cells.height + 2)}`,
+  }
+}
+
+/** The sign by itself, for chicks that are drawn in the row above. */
+export function signPanels(row: Row, room: Room, id: string): Block {
+  const panels = [row.cockerels, row.pullets].map((half) => signPanel(half, row, room, `${id}${half.sex}`))
+  return sideBySide(panels, room)
+}
+
+function signPanel(half: Half, row: Row, room: Room, id: string): Panel {
+  const { onStage } = rooms[room]
+  const title = words(titles.above[half.sex], { width: inside, size: 13, face: 'bold', colour: onStage })
+  const sign = row.sign && signOf(half, row.sign, room, id)
+  return {
+    height: inset + title.height + (sign ? sign.height + 4 : 0) + inset - 3,
+    drawn: svg`${title.at(inset, inset - 2)}${sign && placed(sign.drawn, inset, inset + title.height + 1)}`,
   }
 }
 

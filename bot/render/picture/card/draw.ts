@@ -4,7 +4,7 @@ import type { Card, CrossShown, Row } from './card.ts'
 import { eggs } from './eggs.ts'
 import { gap, sheet, stacked, type Block } from './frame.ts'
 import { names, note, verdict } from './heading.ts'
-import { chickPanels } from './chickPanels.ts'
+import { chickPanels, signPanels } from './chickPanels.ts'
 import { pairPanels } from './pairPanels.ts'
 import { yard } from './yard.ts'
 
@@ -17,14 +17,13 @@ export function drawCard(card: Card, room: Room): ReturnType<typeof sheet> {
 }
 
 function full(cross: CrossShown, room: Room): readonly Block[] {
-  const [only, ...others] = cross.rows
+  const [first, second] = cross.rows
   return [
     names(cross, room),
     gap(7),
-    ...(only && others.length === 0
-      ? large(only, room)
-      : cross.rows.flatMap((row, at) => small(row, room, `c${at}`, at))),
-    ...(cross.moreCases ? [note(cross.moreCases, room)] : []),
+    ...(first && !second ? large(first, room) : []),
+    ...(first && second ? [...small(first, room, 'a'), gap(10), ...small(second, room, 'b')] : []),
+    ...notes(cross, room),
     ...(cross.hen ? [gap(8), eggs(cross.hen, room)] : []),
   ]
 }
@@ -32,7 +31,8 @@ function full(cross: CrossShown, room: Room): readonly Block[] {
 const brief = (cross: CrossShown, room: Room, id: string): readonly Block[] => [
   names(cross, room),
   gap(4),
-  ...cross.rows.flatMap((row) => small(row, room, id, 0)),
+  ...cross.rows.flatMap((row) => small(row, room, id)),
+  ...notes({ ...cross, moreCases: '' }, room),
 ]
 
 /** A row that has the picture to itself. */
@@ -42,17 +42,15 @@ const large = (row: Row, room: Room): readonly Block[] => [
   chickPanels(row, room, 'a'),
   gap(8),
   yard(row, room),
-  ...remarks(row, room),
 ]
 
 /** One row among several. */
-const small = (row: Row, room: Room, id: string, at: number): readonly Block[] => [
-  gap(at === 0 ? 0 : 12),
+const small = (row: Row, room: Room, id: string): readonly Block[] => [
   verdict(row),
   gap(6),
-  pairPanels(row, room, id),
-  ...remarks(row, room),
+  row.asAbove ? signPanels(row, room, id) : pairPanels(row, room, id),
 ]
 
-const remarks = ({ later, dies }: Row, room: Room): readonly Block[] =>
-  [later, dies].filter(Boolean).map((words) => note(words, room))
+/** What is said of any of the rows, once. */
+const notes = ({ rows, moreCases }: CrossShown, room: Room): readonly Block[] =>
+  [...new Set([...rows.flatMap(({ remarks }) => remarks), moreCases])].filter(Boolean).map((words) => note(words, room))

@@ -7,24 +7,14 @@ import { placed, svg, type Markup } from '../svg.ts'
 import { words, type Words } from '../text.ts'
 import type { Half, Row, Shown } from './card.ts'
 import { chickDrawing, facing, heightOf, stackedWords, titles, type Panel } from './cells.ts'
-import { ground } from './chickPanels.ts'
-import { columnWidth, gutter, margin, type Block } from './frame.ts'
+import { sideBySide } from './chickPanels.ts'
+import { columnWidth, type Block } from './frame.ts'
 
 const inset = 8
 const inside = columnWidth - 2 * inset
 
-export function pairPanels(row: Row, room: Room, id: string): Block {
-  const panels = [panel(row.cockerels, row, room, `${id}m`), panel(row.pullets, row, room, `${id}f`)]
-  const height = Math.max(...panels.map((one) => one.height))
-  return {
-    height,
-    at: (y) =>
-      svg`${panels.map((one, at) => {
-        const x = margin + at * (columnWidth + gutter)
-        return svg`${ground(x, y, columnWidth, height, at === 0 ? 4 : 16, room)}${placed(one.drawn, x, y)}`
-      })}`,
-  }
-}
+export const pairPanels = (row: Row, room: Room, id: string): Block =>
+  sideBySide([panel(row.cockerels, row, room, `${id}m`), panel(row.pullets, row, room, `${id}f`)], room)
 
 function panel(half: Half, row: Row, room: Room, id: string): Panel {
   const colour = rooms[room].onStage

@@ -3,7 +3,7 @@ import { rooms, type Room } from '../palette.ts'
 import { placed, svg } from '../svg.ts'
 import { words } from '../text.ts'
 import type { Half, Row, Shown } from './card.ts'
-import { grownCell, heightOf, stackedWords, titles, type Panel } from './cells.ts'
+import { coupleCell, grownCell, heightOf, stackedWords, titles, type Panel } from './cells.ts'
 import { columnWidth, gutter, innerWidth, margin, type Block } from './frame.ts'
 import { grid } from './grid.ts'
 
@@ -11,6 +11,7 @@ const inset = 6
 const inside = columnWidth - 2 * inset
 
 export function yard(row: Row, room: Room): Block {
+  if (row.grownAlike) return couples(row, room)
   const common = lesserOfAll([...row.cockerels.grown, ...row.pullets.grown])
   const halves = [row.cockerels, row.pullets].map((half) =>
     side(half, room, common === '' ? lesserOfAll(half.grown) : '', common !== ''),
@@ -32,6 +33,35 @@ export function yard(row: Row, room: Room): Block {
     ) => svg`<rect x="${margin}" y="${y}" width="${innerWidth}" height="${height}" rx="10" fill="${rooms[room].yard}"/>
       ${halves.map(({ drawn }, at) => placed(drawn, margin + inset + at * (columnWidth + gutter), y + inset))}
       ${common !== '' && line.at(margin + inset, y + inset + high + 3)}`,
+  }
+}
+
+/** Kinds that come alike in both sexes: of each the cock and the hen, all in one row. */
+function couples({ cockerels, pullets }: Row, room: Room): Block {
+  const colour = rooms[room].onStage
+  const width = innerWidth - 2 * inset
+  const title = words(titles.couples, { width, size: 13, face: 'bold', colour })
+  const common = lesserOfAll(cockerels.grown)
+  const cells = grid(
+    cockerels.grown.map((male, at) =>
+      coupleCell(common ? { ...male, lesser: '' } : male, pullets.grown[at] ?? male, room),
+    ),
+    { width, size: cockerels.grown.length > 2 ? 62 : 90, perRow: 3 },
+  )
+  const under = [common, cockerels.rarerGrown]
+    .filter(Boolean)
+    .map((text) => words(text, { width, size: 11.5, face: 'plain', colour, align: 'centre', most: 2 }))
+  const height = title.height + cells.height + heightOf(under) + 2 * inset
+  return {
+    height,
+    at: (
+      y,
+    ) => svg`<rect x="${margin}" y="${y}" width="${innerWidth}" height="${height}" rx="10" fill="${rooms[room].yard}"/>
+      ${placed(
+        svg`${title.at(0, 0)}${placed(cells.drawn, 0, title.height)}${stackedWords(under, title.height + cells.height)}`,
+        margin + inset,
+        y + inset,
+      )}`,
   }
 }
 
