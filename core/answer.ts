@@ -137,7 +137,16 @@ export const Case = z.strictObject({
 })
 export type Case = z.infer<typeof Case>
 
-export const Crossed = z.strictObject({ sire: BirdSeen, dam: BirdSeen, cases: list(Case) })
+/** A rule of looks in one sentence. */
+export const RuleTold = z.strictObject({ says: z.string(), certainty: z.enum(['sure', 'usual', 'doubtful']) })
+export type RuleTold = z.infer<typeof RuleTold>
+
+export const Crossed = z.strictObject({
+  sire: BirdSeen,
+  dam: BirdSeen,
+  cases: list(Case),
+  rules: list(RuleTold).optional(), // where why was asked: what makes the likeliest chicks look as they do, in order
+})
 export type Crossed = z.infer<typeof Crossed>
 
 export const CrossAnswer = z.strictObject({ kind: z.literal('cross'), ...Common, crosses: list(Crossed) })

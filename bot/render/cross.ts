@@ -6,6 +6,7 @@ import { henAspects, henLine, isOfTheHen, lineNote } from './hen.ts'
 import { because, howToRead, later, otherWay, pens, spoilers, sure } from './signs.ts'
 import { matingName } from './birds.ts'
 import { capital } from './tame.ts'
+import { ruleBlocks } from './rules.ts'
 import { bySex, combAndShank, inSymbols } from './sexes.ts'
 import type { Block, Document, Line } from './document.ts'
 import type { BirdSeen, Case, CrossAnswer, Crossed } from '../../core/answer.ts'
@@ -96,7 +97,7 @@ export function crossBlocks(answer: CrossAnswer, asked: Asked): Document {
   if (!only) return [verdict]
   if (others.length > 0)
     return [verdict, numbered(answer.crosses.map((c) => brief(c, answer.crosses.length > mostInFull)))]
-  return [verdict, ...restated(answer, only), ...single(only, asked, answer.summary)]
+  return [verdict, ...restated(answer, only), ...single(only, asked, answer.summary), ...ruleBlocks(only)]
 }
 
 /** Gene symbols keep their case: it tells dominant from recessive. */

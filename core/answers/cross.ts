@@ -9,6 +9,7 @@ import { loci } from '../data/loci.ts'
 import type { Locus } from '../vocabulary.ts'
 import type { BirdRef, CrossQuestion } from '../question.ts'
 import { assumptionWords, birdsOf, uniqueSources } from './parts.ts'
+import { withRules } from './rulesBehind.ts'
 import { severalSummary } from './crossSeveral.ts'
 import { summaryOf } from './crossSummary.ts'
 
@@ -70,7 +71,8 @@ const onceEach = (cautions: readonly Caution[]): readonly Caution[] => [
 
 export function answerCross(question: CrossQuestion): CrossAnswer {
   const matings = question.matings.slice(0, mostMatings)
-  const crossed = matings.map(({ sire, dam }) => mate(sire, dam))
+  const why = question.aspects.some((aspect) => aspect === 'why' || aspect === 'more')
+  const crossed = matings.map(({ sire, dam }) => mate(sire, dam)).map((one) => (why ? withRules(one) : one))
   const summaries = crossed.map((one) => summaryOf(one, question.aspects))
   const named = crossed.map((_, i) => `${nameOfBird(matings[i]!.sire)} on ${nameOfBird(matings[i]!.dam)}`)
   const dropped = question.matings.length - matings.length

@@ -58,13 +58,13 @@ export const patterning: readonly Rule[] = [
     loci: ['E', 'Pg', 'Ml', 'Co', 'Db'],
     says: 'Pattern gene, melanotic and columbian together, two copies of each, edge every feather with black, on brown as in the Wyandotte and on birchen as in the Sebright.',
     when: (bird, draft) => (brownish(draft) || draft.base.startsWith('E^R')) && both(bird) && pure(bird, 'Co'),
-    look: (bird, draft) => ({
+    look: (_bird, draft) => ({
       pattern: 'single laced',
       leak: 'none',
       red: 'gold',
       tone: 'gold',
       ...darkLacedDown,
-      ...(draft.base.startsWith('E^R') ? { toneClear: pure(bird, 'Db') ? 'fair' : 'poor', down: 'dark brown' } : {}),
+      ...(draft.base.startsWith('E^R') ? { down: 'dark brown' } : {}),
     }),
     certainty: 'usual',
     source: by.campo1991,

@@ -64,10 +64,10 @@ const palePlumage = (d: Draft): boolean => ['silver', 'brassy silver', 'white', 
 /** The black parts, with bars where there are any: 'black', 'barred', 'barred blue'. */
 const dark = (d: Draft): string => (barred(d) ? (d.black === 'black' ? 'barred' : `barred ${black(d)}`) : black(d))
 const bars = (d: Draft): string =>
-  !barred(d) ? '' : d.barring === 'double dose' ? 'lightly and widely barred with white' : 'barred with white'
+  !barred(d) ? '' : d.barring === 'double dose' ? 'broadly barred with white' : 'barred with white'
 
 function solid(d: Draft): string {
-  if (d.black === 'splash') return barred(d) ? 'splash, the bars hard to see' : 'splash: pale with blue flecks'
+  if (d.black === 'splash') return barred(d) ? 'splash, the bars hard to see' : 'splash (pale with blue flecks)'
   if (d.paleBars) return d.barring === 'double dose' ? 'nearly white' : 'pale blue, softly barred'
   const plain = barred(d) ? `${d.barring === 'double dose' ? 'light ' : ''}${black(d)}-and-white barred` : black(d)
   return d.mottled ? `${plain} mottled with white` : plain
