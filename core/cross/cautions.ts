@@ -2,7 +2,7 @@
 import type { Caution, Crossed } from '../answer.ts'
 import { cautionFor, cautionsFor, matingCautions, type CautionId } from '../data/cautions.ts'
 import type { Aspect, BirdRef } from '../question.ts'
-import { parentGenotypes } from './mate.ts'
+import { parentGenotypes } from './pair.ts'
 
 type Mating = { readonly sire: BirdRef; readonly dam: BirdRef }
 
