@@ -120,7 +120,12 @@ async function run(config: Config, matrix: MatrixConfig, parts: Parts, log: Log)
   return sentence === undefined ? 0 : 1
 }
 
-const noPicture: Service['draw'] = () => Promise.resolve(undefined)
+/** The real thing, loaded when it is needed: it brings the whole catalogue with it. */
+async function allParts({ pictures }: MatrixConfig): Promise<Parts> {
+  const { serve } = await import('../serve.ts')
+  const { picture } = await import('../render/picture.ts')
+  return { serve, draw: pictures ? (answer) => picture(answer) : () => Promise.resolve(undefined) }
+}
 
 /**
  * Runs the bot until it is told to stop, then ends the process: 0 when told to, 1 when it cannot go on.
@@ -132,6 +137,5 @@ export async function runMatrix(config: Config, parts?: Parts): Promise<void> {
   if (!config.matrix) throw new Error('no homeserver is configured')
   exitOnFault(log)
   quietSdk(log)
-  const used = parts ?? { serve: (await import('../serve.ts')).serve, draw: noPicture }
-  process.exit(await run(config, config.matrix, used, log))
+  process.exit(await run(config, config.matrix, parts ?? (await allParts(config.matrix)), log))
 }

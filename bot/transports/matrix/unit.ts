@@ -2,7 +2,8 @@
 import type { Desk } from '../../desk.ts'
 import type { SentMessage } from '../../store/sent.ts'
 import type { Store } from '../../store.ts'
-import type { Incoming, Place, Transport } from '../../transport.ts'
+import type { Incoming, Place, Reply, Transport } from '../../transport.ts'
+import { pagesOf } from './pages.ts'
 import { mayPass, type Wire } from './wire.ts'
 import { amendmentContent, answerContent, noticeContent, pictureContent, type Content } from './write.ts'
 
@@ -24,6 +25,7 @@ export type Surface = {
   readonly markSeen: (room: string, event: string) => void
 }
 
+const pageKey = (key: string, page: number | string): string => `${key}.page-${page}`
 const isPicture = ({ key }: SentMessage): boolean => key.endsWith('.picture')
 
 /** @param event the row of the inbox that is done with the commit */
@@ -46,13 +48,36 @@ export function openUnit(surface: Surface, event: string, incoming: Incoming): U
   }
   const call = (at: Place): string | undefined => (surface.isDirect(at.room) ? undefined : at.person)
 
+  /** Pages after the first: as messages of their own under the key of the first. */
+  const sendRest = async (to: string, at: Place, rest: readonly Reply[], key: string): Promise<void> => {
+    for (const [index, page] of rest.entries())
+      await send(at, answerContent(page, to, at, undefined), pageKey(key, index + 2), to)
+  }
+  const redact = async (room: string, event: string, key: string): Promise<void> => {
+    await wire.redact(room, event, key).catch((error: unknown) => {
+      if (mayPass(error)) throw error // otherwise it is gone already
+    })
+    later(() => store.sent.drop(event))
+  }
+  const pagesAfter = (sent: string): readonly SentMessage[] => {
+    const first = store.sent.byEvent(sent)
+    if (first?.question === undefined) return []
+    return store.sent.answersTo(first.question).filter(({ key }) => key.startsWith(pageKey(first.key, '')))
+  }
+
   const transport: Unit['transport'] = {
-    reply: (to, at, reply, key) => {
-      const isGreeting = incoming.kind === 'joined'
-      return send(at, isGreeting ? noticeContent(reply) : answerContent(reply, to, at, call(at)), key, to)
+    reply: async (to, at, reply, key) => {
+      const [first, ...rest] = pagesOf(reply)
+      const content = incoming.kind === 'joined' ? noticeContent(first) : answerContent(first, to, at, call(at))
+      const sent = await send(at, content, key, to)
+      await sendRest(to, at, rest, key)
+      return sent
     },
     amend: async (sent, at, reply, key) => {
-      await send(at, amendmentContent(reply, sent), key, undefined)
+      const [first, ...rest] = pagesOf(reply)
+      for (const page of pagesAfter(sent)) await redact(at.room, page.event, `${key}.no-${page.key}`)
+      await send(at, amendmentContent(first, sent), key, undefined)
+      await sendRest(incoming.id, at, rest, key)
     },
     show: async (to, at, picture, key) => {
       const earlier = store.sent.byKey(key)
@@ -60,10 +85,8 @@ export function openUnit(surface: Surface, event: string, incoming: Incoming): U
       return send(at, pictureContent(await wire.upload(at.room, picture), to, at), key, to)
     },
     withdraw: async (sent, at, key) => {
-      await wire.redact(at.room, sent, key).catch((error: unknown) => {
-        if (mayPass(error)) throw error // otherwise it is gone already
-      })
-      later(() => store.sent.drop(sent))
+      for (const page of pagesAfter(sent)) await redact(at.room, page.event, `${key}.no-${page.key}`)
+      await redact(at.room, sent, key)
     },
     seen: async (message, room) => {
       if (sends > 0) surface.markSeen(room, message)
@@ -82,7 +105,7 @@ export function openUnit(surface: Surface, event: string, incoming: Incoming): U
     },
     answerTo: (question) => {
       const sent = store.sent.answersTo(question)
-      const text = sent.find((one) => !isPicture(one))
+      const text = sent.find((one) => !isPicture(one) && !one.key.includes('.page-'))
       const picture = sent.find(isPicture)
       return text && { text: text.event, ...(picture ? { picture: picture.event } : {}) }
     },

@@ -11,10 +11,8 @@ const fitting = (...ways: readonly [Content, ...Content[]]): Content =>
 
 const plain = ({ text }: Reply): Content => ({ msgtype: 'm.notice', body: text })
 const rich = ({ text, html }: Reply): Content => ({
-  msgtype: 'm.notice',
-  body: text,
-  format: 'org.matrix.custom.html',
-  formatted_body: html,
+  ...plain({ text, html }),
+  ...(html === '' ? {} : { format: 'org.matrix.custom.html', formatted_body: html }),
 })
 
 /** Where an answer hangs: on the question, and in its thread where it has one. */
@@ -48,7 +46,7 @@ const firstLine = (text: string): string => text.split('\n')[0] ?? ''
 /** Clients that know no edits show the fallback: the new words behind a star, the first line where all is too much. */
 export function amendmentContent(reply: Reply, sent: MessageId): Content {
   const rest = { ...calling(undefined), 'm.relates_to': { rel_type: 'm.replace', event_id: sent } }
-  const starred = { text: `* ${reply.text}`, html: `* ${reply.html}` }
+  const starred = { text: `* ${reply.text}`, html: reply.html === '' ? '' : `* ${reply.html}` }
   const short = { msgtype: 'm.notice', body: `* ${firstLine(reply.text)}` }
   return fitting(
     { ...rich(starred), ...rest, 'm.new_content': { ...rich(reply), ...calling(undefined) } },

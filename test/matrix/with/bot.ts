@@ -4,6 +4,7 @@ import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { createInterface } from 'node:readline'
+import type { Readable } from 'node:stream'
 
 export type Line = { readonly level: string; readonly msg: string; readonly [key: string]: unknown }
 export type Ended = { readonly code: number | null; readonly signal: NodeJS.Signals | null }
@@ -57,15 +58,20 @@ export function startBot(script: string, settings: Readonly<Record<string, strin
     }
     tell()
   }
-  createInterface({ input: child.stdout }).on('line', take)
-  createInterface({ input: child.stderr }).on('line', take)
+  const read = (input: Readable): Promise<void> =>
+    new Promise((resolve) => {
+      createInterface({ input }).on('line', take).once('close', resolve)
+    })
+  const allRead = Promise.all([read(child.stdout), read(child.stderr)])
   let end: Ended | undefined
   const ended = new Promise<Ended>((resolve) => {
     child.once('close', (code, signal) => {
       running.delete(child)
-      end = { code, signal }
-      tell()
-      resolve(end)
+      void allRead.then(() => {
+        end = { code, signal }
+        tell()
+        resolve(end)
+      })
     })
   })
   const says = (msg: string): Promise<Line> =>
