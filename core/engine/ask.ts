@@ -80,7 +80,7 @@ function askOne<T, W, S>(
   if (tables.ring.isZero(chance.mass)) return { kind: 'impossible' }
   const believe = distribute(collected)
   const shared = blocks.map((block) =>
-    classesOf(prepared, bird, sex, block, seen, tables.shares(believe(block.scope)), tables),
+    classesOf(prepared, bird, sex, block, seen, tables.shares(believe.of(block.scope)), tables),
   )
   const classes = productOf(shared, items.length, tables)
   return { kind: 'answer', answer: { classes, evidence: tables.value(chance.mass, chance.scale) } }

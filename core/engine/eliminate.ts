@@ -1,79 +1,66 @@
 // core/engine/eliminate.ts: the two passes over a bucket tree: up for the whole sum, down for every part of it.
 // Message passing with division, Jensen, Lauritzen & Olesen 1990; a zero divided by a zero counts as zero.
-import { type Index, indexOf, type Scope, type Tables } from './factor.ts'
+import { type Index, indexOf, type Placed, type Scope, type Tables } from './factor.ts'
 import type { Plan } from './plan.ts'
+import { type Recipe, recipeOf } from './recipe.ts'
 
-/** What the upward pass leaves: for each bucket its message, and the factor taken out of it. */
+/** What the upward pass leaves, bucket by bucket. */
 export type Collected<T, W, S> = {
   readonly plan: Plan
   readonly tables: Tables<T, W, S>
   readonly given: readonly W[]
-  readonly places: readonly Places[]
+  readonly recipes: readonly Recipe[]
+  /** The message each bucket sends to its parent, and the factor taken out of it. */
   readonly up: readonly W[]
   readonly scales: readonly S[]
-  /** The joint tables, where they are few enough to be kept for the downward pass. */
-  readonly joint: readonly (W | undefined)[]
+  /** The one or two tables whose product is the joint table of the bucket. */
+  readonly halves: readonly Halves<W>[]
 }
+type Halves<W> = readonly [Placed<W>, Placed<W>?]
 
-/** Where the cells of a bucket stand in the tables multiplied there, and in its own message. */
-type Places = { readonly factors: readonly Index[]; readonly children: readonly Index[]; readonly message: Index }
-
-const keptCells = 1 << 22
-
-/** The upward pass. `given` holds one table for each scope of the plan that has one, in the order of the scopes. */
+/** The upward pass. `given` holds a table for each of the first scopes of the plan; scopes without one only keep variables together. */
 export function collect<T, W, S>(plan: Plan, given: readonly W[], tables: Tables<T, W, S>): Collected<T, W, S> {
-  const places = plan.buckets.map((_, b) => placesOf(plan, b))
-  const state = { up: [] as W[], scales: [] as S[], joint: [] as (W | undefined)[] }
-  const collected = { plan, tables, given, places, ...state }
+  const recipes = plan.buckets.map((_, b) => recipeOf(plan, b, given.length))
+  const state = { up: [] as W[], scales: [] as S[], halves: [] as Halves<W>[] }
+  const collected = { plan, tables, given, recipes, ...state }
   plan.buckets.forEach((_, b) => send(collected, state, b))
   return collected
 }
 
 /** The same with one table replaced: only the buckets between it and its root are worked again. */
 export function revise<T, W, S>(from: Collected<T, W, S>, factor: number, table: W): Collected<T, W, S> {
-  const state = { up: [...from.up], scales: [...from.scales], joint: [...from.joint] }
+  const state = { up: [...from.up], scales: [...from.scales], halves: [...from.halves] }
   const collected = { ...from, given: from.given.with(factor, table), ...state }
-  let b = from.plan.buckets.findIndex(({ factors }) => factors.includes(factor))
-  for (; b >= 0; b = from.plan.buckets[b]!.parent) send(collected, state, b)
+  const { buckets } = from.plan
+  for (let b = buckets.findIndex(({ factors }) => factors.includes(factor)); b >= 0; b = buckets[b]!.parent)
+    send(collected, state, b)
   return collected
 }
 
-type Messages<W, S> = { readonly up: W[]; readonly scales: S[]; readonly joint: (W | undefined)[] }
+type State<W, S> = { readonly up: W[]; readonly scales: S[]; readonly halves: Halves<W>[] }
 
-function send<T, W, S>(collected: Collected<T, W, S>, { up, scales, joint }: Messages<W, S>, b: number): void {
-  const { plan, tables, places } = collected
+function send<T, W, S>(collected: Collected<T, W, S>, { up, scales, halves }: State<W, S>, b: number): void {
+  const { plan, tables, recipes } = collected
   const { cells, variable } = plan.buckets[b]!
-  const product = multiplied(collected, b)
-  const message = tables.gather(product, places[b]!.message, cells / plan.sizes[variable]!)
+  const own = halvesOf(collected, b)
+  const message = tables.sum(own, recipes[b]!.message, cells / plan.sizes[variable]!)
   scales[b] = tables.settle(message)
   up[b] = message
-  joint[b] = plan.cells <= keptCells ? product : undefined
+  halves[b] = own
 }
 
-const separatorOf = ({ scope }: { readonly scope: Scope }): Scope => scope.slice(0, -1)
-
-function placesOf({ buckets, scopes, sizes }: Plan, b: number): Places {
-  const { scope, factors, children } = buckets[b]!
-  const at = (part: Scope): Index => indexOf(scope, part, sizes)
-  return {
-    factors: factors.map((f) => at(scopes[f]!)),
-    children: children.map((child) => at(separatorOf(buckets[child]!))),
-    message: at(separatorOf(buckets[b]!)),
-  }
-}
-
-/** Everything that meets in a bucket, multiplied. Scopes without a table only widen it. */
-function multiplied<T, W, S>({ plan, tables, given, places, up }: Collected<T, W, S>, b: number): W {
-  const { factors, children, cells } = plan.buckets[b]!
-  let product: W | undefined
-  const take = (table: W | undefined, at: Index): void => {
-    if (table === undefined) return
-    if (product === undefined) product = tables.spread(table, at)
-    else tables.multiply(product, table, at)
-  }
-  factors.forEach((f, i) => take(given[f], places[b]!.factors[i]!))
-  children.forEach((child, i) => take(up[child], places[b]!.children[i]!))
-  return product ?? tables.ones(cells)
+/** Follows the recipe of a bucket. */
+function halvesOf<T, W, S>({ plan, tables, given, recipes, up }: Collected<T, W, S>, b: number): Halves<W> {
+  const { factors, children } = plan.buckets[b]!
+  const { steps, last } = recipes[b]!
+  const made: W[] = [
+    ...factors.flatMap((f) => (f < given.length ? [given[f]!] : [])),
+    ...children.map((child) => up[child]!),
+  ]
+  for (const { a, b, atA, atB } of steps)
+    made.push(tables.product({ weights: made[a]!, at: atA }, { weights: made[b]!, at: atB }))
+  const [one, two] = last.map(({ of, at }): Placed<W> => ({ weights: of < 0 ? tables.ones(1) : made[of]!, at }))
+  return two === undefined ? [one!] : [one!, two]
 }
 
 /** The whole sum of products. */
@@ -85,30 +72,49 @@ export function evidence<T, W, S>({ plan, tables, up, scales }: Collected<T, W, 
   }
 }
 
-/**
- * The downward pass, worked only where it is asked for.
- *
- * @returns for a scope that meets in some bucket: how the whole sum falls on its cells, up to a common factor
- */
-export function distribute<T, W, S>(collected: Collected<T, W, S>): (scope: Scope) => W {
-  const { plan, tables, places, up, joint } = collected
-  const beliefs: (W | undefined)[] = []
-  const belief = (b: number): W => (beliefs[b] ??= believe(b))
-  const believe = (b: number): W => {
-    const product = joint[b] ?? multiplied(collected, b)
-    const { parent, cells, variable } = plan.buckets[b]!
-    if (parent < 0) return product
-    const place = places[parent]!.children[plan.buckets[parent]!.children.indexOf(b)]!
-    const down = tables.over(tables.gather(belief(parent), place, cells / plan.sizes[variable]!), up[b]!)
-    tables.settle(down)
-    const believed = tables.copy(product)
-    tables.multiply(believed, down, places[b]!.message)
-    return believed
+/** How the whole sum falls on the cells of a scope, up to a common factor. */
+export type Beliefs<W> = {
+  /** For a scope whose variables meet in some table. */
+  readonly of: (scope: Scope) => W
+  /** For each variable by itself, taken where it is cheapest if all of them are wanted. */
+  readonly ofEach: () => readonly W[]
+}
+
+/** The downward pass, worked only as far as it is asked for. */
+export function distribute<T, W, S>(collected: Collected<T, W, S>): Beliefs<W> {
+  const { plan, tables, recipes, up, halves } = collected
+  const { buckets, sizes } = plan
+  const down: (Placed<W> | undefined)[] = []
+  const fall = (b: number, at: Index, cells: number): W => {
+    const [one, two] = halves[b]!
+    const above = buckets[b]!.parent < 0 ? undefined : (down[b] ??= fromAbove(b))
+    return tables.sum(two === undefined ? [one, above] : [one, two, above], at, cells)
   }
-  return (scope) => {
-    if (scope.length === 0) return tables.ones(1)
-    const b = scope.reduce((first, v) => Math.min(first, plan.bucketOf[v]!), Infinity)
-    const cells = scope.reduce((product, v) => product * plan.sizes[v]!, 1)
-    return tables.gather(belief(b), indexOf(plan.buckets[b]!.scope, scope, plan.sizes), cells)
+  const fromAbove = (b: number): Placed<W> => {
+    const { parent, cells, variable } = buckets[b]!
+    const at = recipes[parent]!.children[buckets[parent]!.children.indexOf(b)]!
+    const { weights } = tables.over(fall(parent, at, cells / sizes[variable]!), up[b]!)
+    tables.settle(weights)
+    return { weights, at: recipes[b]!.message }
   }
+  const within = (b: number, scope: Scope): W =>
+    fall(
+      b,
+      indexOf(buckets[b]!.scope, scope, sizes),
+      scope.reduce((product, v) => product * sizes[v]!, 1),
+    )
+  const first = (scope: Scope): number => scope.reduce((earliest, v) => Math.min(earliest, plan.bucketOf[v]!), Infinity)
+  return {
+    of: (scope) => (scope.length === 0 ? tables.ones(1) : within(first(scope), scope)),
+    ofEach: () => smallestBuckets(plan).map((b, v) => within(b, [v])),
+  }
+}
+
+/** For each variable the smallest bucket it occurs in. */
+function smallestBuckets({ buckets, sizes }: Plan): readonly number[] {
+  const smallest = sizes.map(() => -1)
+  buckets.forEach(({ scope, cells }, b) => {
+    for (const v of scope) if (smallest[v]! < 0 || cells < buckets[smallest[v]!]!.cells) smallest[v] = b
+  })
+  return smallest
 }

@@ -10,24 +10,27 @@ export type Scope = readonly number[]
  */
 export type Index = { readonly outer: Int32Array; readonly inner: Int32Array }
 
+/** A small table, and where the cells of a large one stand in it. */
+export type Placed<W> = { readonly weights: W; readonly at: Index }
+
+/** Weights, and the factor by which all of them are to be multiplied. */
+export type Scaled<W, S> = { readonly weights: W; readonly scale: S }
+
 /**
  * Tables W of numbers T. S is a common factor taken out of a table, so that long products neither vanish
  * (doubles: a power of two, hence exact) nor grow without need (fractions: a fraction).
- * The work of the engine is done in the loops `spread`, `multiply`, `gather` and `over`.
+ * The work of the engine is done in the loops of `product` and `sum`.
  */
 export type Tables<T, W, S> = {
   readonly ring: Ring<T>
-  readonly table: (cells: readonly T[]) => { readonly weights: W; readonly scale: S }
+  readonly table: (cells: readonly T[]) => Scaled<W, S>
   readonly ones: (cells: number) => W
-  readonly copy: (weights: W) => W
-  /** The large table that holds from[at i] in cell i. */
-  readonly spread: (from: W, at: Index) => W
-  /** into[i] *= from[at i] */
-  readonly multiply: (into: W, from: W, at: Index) => void
-  /** The small table in which cell k is the sum of all from[i] with at i = k. */
-  readonly gather: (from: W, at: Index, cells: number) => W
-  /** a / b cell by cell, up to one common factor; 0 / 0 = 0. */
-  readonly over: (a: W, b: W) => W
+  /** The large table whose cell k is a[at k] * b[at k]. */
+  readonly product: (a: Placed<W>, b: Placed<W>) => W
+  /** The product of one to three tables, never written down, summed into the small table that `at` points to. */
+  readonly sum: (of: readonly (Placed<W> | undefined)[], at: Index, cells: number) => W
+  /** a / b cell by cell; 0 / 0 = 0. */
+  readonly over: (a: W, b: W) => Scaled<W, S>
   readonly power: (a: W, n: number) => W
   /** Takes the common factor out of a table in place. */
   readonly settle: (weights: W) => S
@@ -44,59 +47,89 @@ const innerCells = 256
 
 /** Where the cells of a table over `scope` stand in one over `part`, whose variables all occur in `scope`. */
 export function indexOf(scope: Scope, part: Scope, sizes: readonly number[]): Index {
-  const stride = new Map<number, number>()
+  const strides = scope.map(() => 0)
   let cells = 1
-  for (const variable of part.toReversed()) {
-    stride.set(variable, cells)
-    cells *= sizes[variable]!
+  for (let i = part.length - 1; i >= 0; i -= 1) {
+    strides[scope.indexOf(part[i]!)] = cells
+    cells *= sizes[part[i]!]!
   }
   let split = scope.length
-  for (let inner = 1; split > 0; split -= 1) {
-    inner *= sizes[scope[split - 1]!]!
-    if (inner > innerCells && split < scope.length) break
+  let inner = 1
+  while (split > 0 && (split === scope.length || inner * sizes[scope[split - 1]!]! <= innerCells)) {
+    split -= 1
+    inner *= sizes[scope[split]!]!
   }
-  const offsets = (variables: Scope): Int32Array => offsetsOf(variables.map((v) => [sizes[v]!, stride.get(v) ?? 0]))
-  return { outer: offsets(scope.slice(0, split)), inner: offsets(scope.slice(split)) }
+  return { outer: offsets(scope, strides, sizes, 0, split), inner: offsets(scope, strides, sizes, split, scope.length) }
 }
 
-function offsetsOf(steps: readonly (readonly [size: number, stride: number])[]): Int32Array {
+function offsets(
+  scope: Scope,
+  strides: readonly number[],
+  sizes: readonly number[],
+  from: number,
+  to: number,
+): Int32Array {
   let at = Int32Array.of(0)
-  for (const [size, stride] of steps) {
+  for (let i = from; i < to; i += 1) {
+    const size = sizes[scope[i]!]!
     const next = new Int32Array(at.length * size)
-    for (let i = 0; i < next.length; i += 1) next[i] = at[Math.floor(i / size)]! + (i % size) * stride
+    for (let k = 0, n = 0; k < at.length; k += 1)
+      for (let s = 0; s < size; s += 1, n += 1) next[n] = at[k]! + s * strides[i]!
     at = next
   }
   return at
+}
+
+type Doubles = Placed<Float64Array>
+
+function sumOne(sums: Float64Array, { outer, inner }: Index, one: Doubles): void {
+  const [a, innerA] = [one.weights, one.at.inner]
+  for (let i = 0; i < outer.length; i += 1) {
+    const [base, baseA] = [outer[i]!, one.at.outer[i]!]
+    for (let j = 0; j < inner.length; j += 1) sums[base + inner[j]!]! += a[baseA + innerA[j]!]!
+  }
+}
+
+function sumTwo(sums: Float64Array, { outer, inner }: Index, one: Doubles, two: Doubles): void {
+  const [a, innerA, b, innerB] = [one.weights, one.at.inner, two.weights, two.at.inner]
+  for (let i = 0; i < outer.length; i += 1) {
+    const [base, baseA, baseB] = [outer[i]!, one.at.outer[i]!, two.at.outer[i]!]
+    for (let j = 0; j < inner.length; j += 1) sums[base + inner[j]!]! += a[baseA + innerA[j]!]! * b[baseB + innerB[j]!]!
+  }
+}
+
+function sumThree(sums: Float64Array, { outer, inner }: Index, one: Doubles, two: Doubles, three: Doubles): void {
+  const [a, innerA, b, innerB] = [one.weights, one.at.inner, two.weights, two.at.inner]
+  const [c, innerC] = [three.weights, three.at.inner]
+  for (let i = 0; i < outer.length; i += 1) {
+    const [base, baseA, baseB, baseC] = [outer[i]!, one.at.outer[i]!, two.at.outer[i]!, three.at.outer[i]!]
+    for (let j = 0; j < inner.length; j += 1)
+      sums[base + inner[j]!]! += a[baseA + innerA[j]!]! * b[baseB + innerB[j]!]! * c[baseC + innerC[j]!]!
+  }
 }
 
 export const doubles: Tables<number, Float64Array, number> = {
   ring: f64,
   table: (cells) => ({ weights: Float64Array.from(cells), scale: 0 }),
   ones: (cells) => new Float64Array(cells).fill(1),
-  copy: (weights) => weights.slice(),
-  spread: (from, { outer, inner }) => {
-    const into = new Float64Array(outer.length * inner.length)
-    for (let i = 0, k = 0; i < outer.length; i += 1) {
-      const base = outer[i]!
-      for (let j = 0; j < inner.length; j += 1, k += 1) into[k] = from[base + inner[j]!]!
+  product: ({ weights: a, at: atA }, { weights: b, at: atB }) => {
+    const [innerA, innerB] = [atA.inner, atB.inner]
+    const into = new Float64Array(atA.outer.length * innerA.length)
+    for (let i = 0, k = 0; i < atA.outer.length; i += 1) {
+      const [baseA, baseB] = [atA.outer[i]!, atB.outer[i]!]
+      for (let j = 0; j < innerA.length; j += 1, k += 1) into[k] = a[baseA + innerA[j]!]! * b[baseB + innerB[j]!]!
     }
     return into
   },
-  multiply: (into, from, { outer, inner }) => {
-    for (let i = 0, k = 0; i < outer.length; i += 1) {
-      const base = outer[i]!
-      for (let j = 0; j < inner.length; j += 1, k += 1) into[k]! *= from[base + inner[j]!]!
-    }
-  },
-  gather: (from, { outer, inner }, cells) => {
+  sum: ([one, two, three], at, cells) => {
     const sums = new Float64Array(cells)
-    for (let i = 0, k = 0; i < outer.length; i += 1) {
-      const base = outer[i]!
-      for (let j = 0; j < inner.length; j += 1, k += 1) sums[base + inner[j]!]! += from[k]!
-    }
+    if (one === undefined) return sums
+    if (two === undefined) sumOne(sums, at, one)
+    else if (three === undefined) sumTwo(sums, at, one, two)
+    else sumThree(sums, at, one, two, three)
     return sums
   },
-  over: (a, b) => a.map((x, i) => (x === 0 ? 0 : x / b[i]!)),
+  over: (a, b) => ({ weights: a.map((x, i) => (x === 0 ? 0 : x / b[i]!)), scale: 0 }),
   power: (a, n) => a.map((x) => x ** n),
   settle: (weights) => {
     let largest = 0
@@ -124,21 +157,19 @@ export const fractions: Tables<Ratio, bigint[], Ratio> = {
     return { weights, scale: rational.over(fractions.settle(weights), ratio(shared)) }
   },
   ones: (cells) => Array.from({ length: cells }, () => 1n),
-  copy: (weights) => [...weights],
-  spread: (from, { outer, inner }) => [...outer].flatMap((base) => Array.from(inner, (j) => from[base + j]!)),
-  multiply: (into, from, { outer, inner }) => {
-    let k = 0
-    for (const base of outer) for (const j of inner) into[k++]! *= from[base + j]!
+  product: (a, b) => {
+    const other = cellsOf(b)
+    return cellsOf(a).map((x, k) => x * other[k]!)
   },
-  gather: (from, { outer, inner }, cells) => {
+  sum: (of, at, cells) => {
     const sums = Array.from({ length: cells }, () => 0n)
-    let k = 0
-    for (const base of outer) for (const j of inner) sums[base + j]! += from[k++]!
+    const factors = of.filter((placed) => placed !== undefined).map(cellsOf)
+    placesOf(at).forEach((place, k) => (sums[place]! += factors.reduce((product, cells) => product * cells[k]!, 1n)))
     return sums
   },
   over: (a, b) => {
     const shared = b.reduce((sum, x) => (x === 0n ? sum : lcm(sum, x)), 1n)
-    return a.map((x, i) => (x === 0n ? 0n : x * (shared / b[i]!)))
+    return { weights: a.map((x, i) => (x === 0n ? 0n : x * (shared / b[i]!))), scale: ratio(1n, shared) }
   },
   power: (a, n) => a.map((x) => x ** BigInt(n)),
   settle: (weights) => {
@@ -153,8 +184,11 @@ export const fractions: Tables<Ratio, bigint[], Ratio> = {
   },
   unit: rational.one,
   join: rational.times,
-  raise: (a, n) => ({ n: a.n ** BigInt(n), d: a.d ** BigInt(n) }),
+  raise: ({ n, d }, times) => (times < 0 ? raised(d, n, -times) : raised(n, d, times)),
   value: rational.times,
 }
 
+const raised = (n: bigint, d: bigint, times: number): Ratio => ({ n: n ** BigInt(times), d: d ** BigInt(times) })
+const placesOf = ({ outer, inner }: Index): number[] => [...outer].flatMap((base) => Array.from(inner, (j) => base + j))
+const cellsOf = ({ weights, at }: Placed<bigint[]>): bigint[] => placesOf(at).map((place) => weights[place]!)
 const lcm = (a: bigint, b: bigint): bigint => (a / gcd(a, b)) * b

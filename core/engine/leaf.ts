@@ -115,11 +115,10 @@ export function litter<T, W, S>(frame: Frame<T>, tables: Tables<T, W, S>, part: 
   )
   const { weights: joint, scale } = tables.table(combinations(lists).map((cell) => weigh(frame, part, cell)))
   const sizes = lists.map(({ length }) => length)
-  const message = tables.gather(
-    joint,
-    indexOf(upTo(sizes.length), upTo(parents.length), sizes),
-    cellsOf(sizes.slice(0, parents.length)),
-  )
+  const all = upTo(sizes.length)
+  const at = indexOf(all, upTo(parents.length), sizes)
+  const whole = { weights: joint, at: indexOf(all, all, sizes) }
+  const message = tables.sum([whole], at, cellsOf(sizes.slice(0, parents.length)))
   const settled = tables.settle(message)
   return { joint, message, scale: tables.join(scale, settled), sizes }
 }
@@ -158,10 +157,9 @@ export function leafBelief<T, W, S>(
 ): W {
   const { sizes, joint, message } = litter
   const all = upTo(sizes.length)
-  const believed = tables.copy(joint)
-  tables.multiply(believed, tables.over(parents, message), indexOf(all, upTo(part.parents.length), sizes))
   const own = part.parents.length + 1 + part.groups.indexOf(group)
-  return tables.gather(believed, indexOf(all, [own], sizes), sizes[own]!)
+  const above = { weights: tables.over(parents, message).weights, at: indexOf(all, upTo(part.parents.length), sizes) }
+  return tables.sum([{ weights: joint, at: indexOf(all, all, sizes) }, above], indexOf(all, [own], sizes), sizes[own]!)
 }
 
 const upTo = (n: number): number[] => Array.from({ length: n }, (_, i) => i)

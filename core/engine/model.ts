@@ -1,5 +1,5 @@
 // core/engine/model.ts: birds into tables: a variable for each breeding bird and group, a table for each trio.
-import { indexOf, type Scope, type Tables } from './factor.ts'
+import { indexOf, type Scaled, type Scope, type Tables } from './factor.ts'
 import type { Frame } from './frame.ts'
 import { cellsOf, type Litter, litter, type Part, partsOf } from './leaf.ts'
 import { combinations, type Narrowed } from './narrow.ts'
@@ -13,7 +13,7 @@ export type Model<T, W, S> = {
   readonly scopes: readonly Scope[]
   readonly given: readonly W[]
   /** A single cell and its scale: what multiplies the whole sum besides. */
-  readonly constant: { readonly weights: W; readonly scale: S }
+  readonly constant: Scaled<W, S>
   /** The variable of a bird and group; undefined where one diplotype is left, or where the bird is a leaf. */
   readonly variable: (bird: number, group: number) => number | undefined
   readonly birdOf: (variable: number) => number
@@ -58,17 +58,15 @@ export function compile<T, W, S>(
   return { ...graph.done(), variable, birdOf: (v) => open[v]![0], leaves }
 }
 
-type Table<W, S> = { readonly weights: W; readonly scale: S }
-
 /** One table for each bird and group, equal ones made once; and one for each reading that still ties groups. */
 function addBirds<T, W, S>(
   frame: Frame<T>,
   narrowed: Narrowed,
   tables: Tables<T, W, S>,
   whole: readonly number[],
-  add: (of: readonly Place[], table: Table<W, S>) => void,
+  add: (of: readonly Place[], table: Scaled<W, S>) => void,
 ): void {
-  const made = new Map<string, Table<W, S>>()
+  const made = new Map<string, Scaled<W, S>>()
   for (const number of whole) {
     const bird = frame.pedigree.birds[number]!
     const sex = bird.sex === 'F' ? 'F' : 'M'
@@ -136,20 +134,21 @@ type Gatherer<W, S> = {
 /** Collects tables: those over the same variables become one, those over none multiply the whole. */
 function gatherer<T, W, S>(sizes: readonly number[], tables: Tables<T, W, S>): Gatherer<W, S> {
   const constant = { weights: tables.ones(1), scale: tables.unit }
-  const found = new Map<string, { readonly scope: Scope; readonly weights: W; shared: boolean }>()
+  const found = new Map<string, { readonly scope: Scope; readonly weights: W }>()
+  const times = (scope: Scope, a: W, b: W): W => {
+    const at = indexOf(scope, scope, sizes)
+    return tables.product({ weights: a, at }, { weights: b, at })
+  }
   const add = (scope: Scope, weights: W, scale: S): void => {
     constant.scale = tables.join(constant.scale, scale)
     if (scope.length === 0) {
-      tables.multiply(constant.weights, weights, { outer: Int32Array.of(0), inner: Int32Array.of(0) })
+      constant.weights = times(scope, constant.weights, weights)
       constant.scale = tables.join(constant.scale, tables.settle(constant.weights))
       return
     }
     const key = scope.join()
     const before = found.get(key)
-    if (before === undefined) return void found.set(key, { scope, weights, shared: true })
-    const product = before.shared ? tables.copy(before.weights) : before.weights
-    tables.multiply(product, weights, indexOf(scope, scope, sizes))
-    found.set(key, { scope, weights: product, shared: false })
+    found.set(key, { scope, weights: before === undefined ? weights : times(scope, before.weights, weights) })
   }
   const done = () => {
     const all = [...found.values()]

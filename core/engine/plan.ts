@@ -5,7 +5,7 @@ import type { Scope } from './factor.ts'
 /** One variable to be summed out of everything that touches it. */
 export type Bucket = {
   readonly variable: number
-  /** What the joint table ranges over: the later variables, latest first, and `variable` last. */
+  /** What the joint table ranges over: `variable`, slowest, so that it is summed out over a distance; then the later ones, latest first. */
   readonly scope: Scope
   readonly cells: number
   /** The given tables multiplied here. */
@@ -73,7 +73,7 @@ function bucketTree(
     const separator = separators[i]!.toSorted((a, b) => bucketOf[b]! - bucketOf[a]!)
     const parent = separator.length === 0 ? -1 : bucketOf[separator.at(-1)!]!
     children[parent]?.push(i)
-    const scope = [...separator, variable]
+    const scope = [variable, ...separator]
     const cells = scope.reduce((product, v) => product * sizes[v]!, 1)
     return { variable, scope, cells, factors: factors[i]!, children: children[i]!, parent }
   })

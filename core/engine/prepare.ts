@@ -39,7 +39,7 @@ export function prepare<T, W, S>(
   return { frame: seen, narrowed, model: compile(seen, narrowed, tables, matters, asked.together) }
 }
 
-const useOf = ({ loci, weight }: Reading): Use => ({
+export const useOf = ({ loci, weight }: Reading): Use => ({
   loci,
   tell: (sex, genotypes) => formatRatio(weight(sex, genotypes)),
 })

@@ -1,0 +1,92 @@
+// core/engine/stand.ts: how things stand with one question asked of every bird, ready for a further reading.
+import { chanceOf } from './ask.ts'
+import { type Beliefs, collect, type Collected, distribute, evidence } from './eliminate.ts'
+import type { Tables } from './factor.ts'
+import type { Classes, Item } from './item.ts'
+import { leafBelief } from './leaf.ts'
+import { fitsSex } from './narrow.ts'
+import { budgetCells, type Outcome, tooLarge } from './outcome.ts'
+import type { Pedigree } from './pedigree.ts'
+import { plan } from './plan.ts'
+import { type Prepared, prepare } from './prepare.ts'
+import type { Seen } from './seen.ts'
+
+/** One item asked of all birds: the upward pass is done, the downward pass is worked as far as it is asked for. */
+export type Standing<T, W, S> = {
+  readonly pedigree: Pedigree
+  readonly item: Item
+  readonly tables: Tables<T, W, S>
+  readonly prepared: Prepared<T, W, S>
+  readonly seen: Seen<Classes>
+  readonly collected: Collected<T, W, S>
+  readonly beliefs: Beliefs<W>
+  /** The chance of everything read. */
+  readonly evidence: T
+}
+
+/** @param item of one group at most: a trait or genotype of one locus, or whether an allele is carried */
+export function stand<T, W, S>(
+  pedigree: Pedigree,
+  item: Item,
+  tables: Tables<T, W, S>,
+  budget = budgetCells,
+): Outcome<Standing<T, W, S>> {
+  const birds = pedigree.birds.map((_, bird) => bird)
+  const prepared = prepare(pedigree, { uses: item.uses, birds, together: [] }, tables)
+  if (prepared === undefined) return { kind: 'impossible' }
+  const { model } = prepared
+  const order = plan(model.sizes, model.scopes)
+  const large = tooLarge(order, budget, model.birdOf)
+  return large ?? settled(pedigree, item, tables, prepared, collect(order, model.given, tables))
+}
+
+/** What follows from the upward pass. */
+export function settled<T, W, S>(
+  pedigree: Pedigree,
+  item: Item,
+  tables: Tables<T, W, S>,
+  prepared: Prepared<T, W, S>,
+  collected: Collected<T, W, S>,
+): Outcome<Standing<T, W, S>> {
+  const { mass, scale } = chanceOf(prepared, tables, evidence(collected))
+  if (tables.ring.isZero(mass)) return { kind: 'impossible' }
+  const seen = item.through(prepared.frame.lumped)
+  const beliefs = distribute(collected)
+  return {
+    kind: 'answer',
+    answer: { pedigree, item, tables, prepared, seen, collected, beliefs, evidence: tables.value(mass, scale) },
+  }
+}
+
+/** How the whole falls on the diplotypes that a bird has left in the group asked about. */
+export function sharesOf<T, W, S>({ prepared, seen, tables, beliefs }: Standing<T, W, S>, bird: number): readonly T[] {
+  const { model, narrowed } = prepared
+  const [group] = seen.groups
+  if (group === undefined || narrowed[bird]![group]!.codes.length === 1) return [tables.ring.one]
+  const variable = model.variable(bird, group)
+  if (variable !== undefined) return tables.shares(beliefs.of([variable]))
+  const { part, litter, scope } = model.leaves.get(bird)!.find(({ part }) => part.groups.includes(group))!
+  return tables.shares(leafBelief(tables, part, litter, beliefs.of(scope), group))
+}
+
+/** The chance that the item answers `wanted` for a bird whose diplotypes share the whole so. */
+export function chanceIn<T, W, S>(
+  { prepared, seen, tables }: Standing<T, W, S>,
+  bird: number,
+  shares: readonly T[],
+  wanted: string,
+): T {
+  const { ring } = tables
+  const [group] = seen.groups
+  const { frame, narrowed } = prepared
+  const codes = group === undefined ? [0] : narrowed[bird]![group]!.codes
+  return codes.reduce((sum, code, i) => {
+    const sex = group === undefined || fitsSex(frame.lumped[group]!, code, 'M') ? 'M' : 'F'
+    const named = seen.at(sex, [code]).find(({ name }) => name === wanted)
+    return named === undefined ? sum : ring.plus(sum, ring.times(shares[i]!, ring.of(named.p)))
+  }, ring.zero)
+}
+
+/** The same for one bird, downward pass and all. */
+export const chanceFor = <T, W, S>(standing: Standing<T, W, S>, bird: number, wanted: string): T =>
+  chanceIn(standing, bird, sharesOf(standing, bird), wanted)
