@@ -38,13 +38,13 @@ test('a device that was signed out for good is not taken up again: it stops with
   yard.home.world.tokens.clear()
   const second = yard.start()
   expect((await second.ended).code).toBe(1)
-  expect(second.lines.at(-1)?.msg).toContain('Move the state folder away')
+  expect(second.lastWords()).toContain('Move the state folder away')
 })
 
 test('a wrong password is a sentence, not a loop', async ({ yard }) => {
   const bot = yard.start({ HENWIFE_MATRIX_PASSWORD: 'wrong' })
   expect((await bot.ended).code).toBe(1)
-  expect(bot.lines.at(-1)?.msg).toContain('does not take the password')
+  expect(bot.lastWords()).toContain('does not take the password')
   expect(logins(yard)).toBe(1)
 })
 
@@ -53,14 +53,14 @@ test('a server too old is named', async ({ yard }) => {
     path === '/versions' ? { status: 200, body: { versions: ['r0.6.0'] } } : undefined
   const bot = yard.start()
   expect((await bot.ended).code).toBe(1)
-  expect(bot.lines.at(-1)?.msg).toContain('r0.6.0')
+  expect(bot.lastWords()).toContain('r0.6.0')
 })
 
 test('the same state folder twice at once is refused', async ({ yard }) => {
   await yard.ready()
   const second = yard.start()
   expect((await second.ended).code).toBe(1)
-  expect(second.lines.at(-1)?.msg).toContain('held by another Henwife')
+  expect(second.lastWords()).toContain('held by another Henwife')
 })
 
 test('neither message texts nor tokens get into the log', async ({ yard }) => {
