@@ -2,7 +2,7 @@
 import { breedNamed, lineOf } from '../core/breeds.ts'
 import { loci, type LocusId } from '../core/data/loci.ts'
 import { inOrder, lociOfAllele, readGenotype, sexTold, hasWChromosome, type GenotypeFault } from '../core/genotype.ts'
-import { lineSought } from './words/lines.ts'
+import { lineSought, type SaidLine } from './words/lines.ts'
 import { traitOfColour, traits } from './words/traits.ts'
 import { describedBy, familyOf, varietiesOf, type Varieties } from './variety.ts'
 import { isNamed, sexSaid, type BirdSaid, type Carried } from './saying.ts'
@@ -89,11 +89,14 @@ function lackedGenotype(lacks: readonly Token[], sex: Sex | undefined): ToldGeno
   return told
 }
 
+/** A lone symbol is one told copy. */
+const asPair = (written: string): string =>
+  /[/-]/u.test(written) || lociOfAllele(written) === undefined ? written : `${written}/-`
+
 const writtenGenes = (bird: BirdSaid): string =>
-  bird.parts
+  [...bird.parts, ...bird.carried.flatMap(({ what }) => what)]
     .filter(({ type }) => type === 'gene')
-    .map(({ said }) => said)
-    .concat(bird.carried.flatMap(({ what }) => what.filter(({ type }) => type === 'gene').map(({ said }) => said)))
+    .map(({ said }) => asPair(said))
     .join(' ')
 
 /** The sex that the genes give away where no word does. */
@@ -109,12 +112,20 @@ const isHenPair = (word: string): boolean => {
   return named !== undefined && loci[named.locus].on === 'Z'
 }
 
+/** "production red" is a breed and a line in one. */
+function lineInName(token: Token): SaidLine | undefined {
+  if (token.type !== 'breed') return undefined
+  const first = token.word.split(' ')[0] ?? ''
+  return first === 'production' || first === 'prod' ? 'production' : first === 'heritage' ? 'heritage' : undefined
+}
+
 function lineIn(tokens: readonly Token[], breed: string | undefined): string | undefined {
   const known = breed === undefined ? undefined : breedNamed(breed)
   if (!known) return undefined
   for (const token of tokens) {
-    if (token.type !== 'line') continue
-    for (const word of lineSought[token.line]) {
+    const said = token.type === 'line' ? token.line : lineInName(token)
+    if (said === undefined) continue
+    for (const word of lineSought[said]) {
       const line = lineOf(known, word)
       if (line) return line.id
     }
@@ -128,7 +139,7 @@ function namesOf(bird: BirdSaid, carry: string | undefined): Varieties | undefin
   const breed = bird.parts.find((part) => part.type === 'breed')
   if (breed?.type === 'breed') return ofBreed(breed.names, colours)
   const family = bird.parts.find((part) => part.type === 'family')
-  if (family?.type === 'family') return varietiesOf(family.family, colours)
+  if (family?.type === 'family') return varietiesOf(family.family, [...colours, ...barredLine(bird, family.family)])
   if (colours.length === 0) return bird.parts.some((part) => part.type === 'trait') ? describedByTrait(bird) : undefined
   if (bird.parts.some((part) => part.type === 'colour' && part.word === 'reds'))
     return { names: ['Rhode Island Red'], firm: true }
@@ -139,6 +150,10 @@ function namesOf(bird: BirdSaid, carry: string | undefined): Varieties | undefin
   }
   return describedBy(colours)
 }
+
+/** A fine-barred Rock is a barred one. */
+const barredLine = (bird: BirdSaid, family: string): readonly Colour[] =>
+  family === 'Plymouth Rock' && bird.parts.some((part) => part.type === 'line' && /barred$/u.test(part.line)) ? ['barred'] : []
 
 const describedByTrait = (bird: BirdSaid): Varieties | undefined => {
   const ids = bird.parts.flatMap((part) => (part.type === 'trait' ? [part.trait] : []))

@@ -1,4 +1,5 @@
 // grammar/build.ts: what the rules of message.ne make of their words. A rule that cannot be meant says `reject`.
+import { breedNamed } from '../core/breeds.ts'
 import { lociOfAllele } from '../core/genotype.ts'
 import {
   isNamed,
@@ -52,8 +53,11 @@ export const body: Rule<Body> = ([piece]) => bodyOf(pieceOf(piece))
 
 const has = (of: Body, ...types: readonly Token['type'][]): boolean => of.parts.some(({ type }) => types.includes(type))
 const sameName = (one: Token, other: Token): boolean =>
-  (one.type === 'breed' && other.type === 'breed' && one.names[0] === other.names[0]) ||
-  (one.type === 'family' && other.type === 'family' && one.family === other.family)
+  one.type === 'breed' && other.type === 'breed'
+    ? one.names[0] === other.names[0]
+    : familyTold(one) !== undefined && familyTold(one) === familyTold(other)
+const familyTold = (token: Token): string | undefined =>
+  token.type === 'family' ? token.family : token.type === 'breed' ? breedNamed(token.names[0] ?? '')?.family : undefined
 
 /** Can this piece be of the same bird? One breed, one sex; nothing new once a word was left out, but sex and genes. */
 function fits(of: Body, more: Body): boolean {
@@ -71,7 +75,7 @@ function fits(of: Body, more: Body): boolean {
       (sexed || (part.gap && !named && !has(of, 'gene')))
     )
       return false
-    if (part.type === 'colour' && part.gap && sexed) return false
+    if (part.type === 'colour' && part.gap && (sexed || named || has(of, 'gene'))) return false
     if (part.type === 'line' && part.gap && (sexed || named)) return false
   }
   return !(more.cross && (named || has(of, 'colour')) && !has(of, 'generation') && !of.parts.some(isHybridName))
@@ -152,6 +156,11 @@ export const bracketed: Rule<Piece> = ([open, mating, close]) => ({
   ...spanOf([open as Token, close as Token]),
   cross: mating as MatingSaid,
 })
+/** "with muffs", "with one copy of the blue egg gene". */
+export const having: Rule<Piece> = ([word, feature], _at, reject) => {
+  const over = word as Token
+  return over.type === 'over' && over.weak && over.word.startsWith('w') ? pieceOf(feature) : reject
+}
 export const afterComma: Rule<Piece> = ([, piece]) => pieceOf(piece)
 
 // --- lists ---
@@ -165,10 +174,14 @@ export const listed: Rule<Group> = (words, _at, reject) => {
   const [sex, other] = [sexOfGroup(group), sexSaid(one)]
   if (sex !== undefined && other !== undefined && sex !== other) return reject
   const joins = tokensIn(words[1])
+  if (isCount(one) && !isCount(group[0]!)) return reject
   if (group.some(isNamed) && !isNamed(one) && !(joins.some(({ type }) => type === 'or') && hasLine(one))) return reject
   return [...group, one]
 }
 
+/** "one lavender": a number and a colour, of no named breed. */
+const isCount = ({ parts }: BirdSaid): boolean =>
+  parts.some(({ type }) => type === 'number') && !parts.some(({ type }) => type === 'breed' || type === 'family' || type === 'cock' || type === 'hen')
 const hasLine = ({ parts }: BirdSaid): boolean => parts.some(({ type }) => type === 'line')
 
 // --- matings ---
@@ -213,10 +226,16 @@ function mate(
   const [one, other] = [sexOfGroup(first), sexOfGroup(second)]
   if (one !== undefined && one === other && !isChicksWord(second)) return reject
   const weak = allWeak(joint)
+  if (order !== 'either' && isNoun(joint, second[0]!)) return reject
   if (!first.every(canMate) || !second.every(canMate)) return reject
   if (weak && !first.some(isPlainBird) && !second.some(isPlainBird)) return reject
   if (weak && order !== 'either' && second[0]!.gap) return reject
   return { first, second, order, plain: !weak }
+}
+/** "a RIR and BR cross if": a verb has its bird right behind it. */
+const isNoun = (joint: unknown, next: BirdSaid): boolean => {
+  const word = tokensIn(joint).find(({ type }) => type === 'cross')
+  return word !== undefined && next.at - word.end > 3
 }
 /** A comb or a lack is said of a bird and is none. */
 const canMate = (bird: BirdSaid): boolean =>
@@ -277,6 +296,7 @@ export const crossbred: Rule<MatingSaid> = ([left, joint, right], _at, reject) =
   const [sire, dam] = [left as BirdSaid, right as BirdSaid]
   if (sire.cross || dam.cross || (sexSaid(sire) === sexSaid(dam) && sexSaid(sire) !== undefined)) return reject
   if (allWeak(joint) && tokensIn(joint).some(({ type }) => type === 'over')) return reject
+  if (isNoun(joint, dam)) return reject
   return { first: [sire], second: [dam], order: 'male first', plain: true }
 }
 
@@ -403,8 +423,13 @@ const tell = (who: unknown, is: unknown, not: boolean): Saying => {
     end: ends(is as Group).end,
   }
 }
-export const told: Rule<Saying> = ([who, , is]) => tell(who, is, false)
-export const toldNot: Rule<Saying> = ([who, , , is]) => tell(who, is, true)
+/** "roo = NH hens = BR": a roo is no hen. */
+const agree = (who: unknown, is: unknown): boolean => {
+  const [one, other] = [sexSaid(who as BirdSaid), sexOfGroup(is as Group)]
+  return one === undefined || other === undefined || one === other
+}
+export const told: Rule<Saying> = ([who, , is], _at, reject) => (agree(who, is) ? tell(who, is, false) : reject)
+export const toldNot: Rule<Saying> = ([who, , , is], _at, reject) => (agree(who, is) ? tell(who, is, true) : reject)
 export const correction: Rule<Saying> = ([, said]) => ({
   ...(said as Extract<Saying, { kind: 'told' }>),
   corrects: true,

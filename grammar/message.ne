@@ -84,6 +84,8 @@ noted -> %open notes %close      {% build.noted %}
        | %open mating %close     {% build.bracketed %}
        | %comma %gene            {% build.afterComma %}
        | %comma carried          {% build.afterComma %}
+       | %over %trait             {% build.having %}              # with muffs
+       | %over carried            {% build.having %}
 notes -> note | notes note | notes %comma note
 note -> name | %line | sex | %gene | carried | without | %generation
 

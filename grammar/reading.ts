@@ -37,10 +37,15 @@ function clausesOf(tokens: readonly Token[]): readonly (readonly Token[])[] {
   const clauses: Token[][] = [[]]
   for (const token of tokens) {
     if (token.type === 'stop') clauses.push([])
-    else if (token.type !== 'filler' && token.type !== 'unknown') clauses.at(-1)!.push(token)
+    else if (token.type !== 'filler' && token.type !== 'unknown' && !isPronoun(token, clauses.at(-1)!.at(-1))) clauses.at(-1)!.push(token)
   }
   return clauses.map(withoutEmptyBrackets).filter(({ length }) => length > 0)
 }
+
+/** "a hatchery one", "the blue one". */
+const isPronoun = (token: Token, before: Token | undefined): boolean =>
+  (token.word === 'one' && (before?.type === 'line' || before?.type === 'colour')) ||
+  (token.word === 'same' && (before?.type === 'over' || before?.type === 'under' || before?.type === 'and'))
 
 const tells: ReadonlySet<string> = new Set([
   'breed',

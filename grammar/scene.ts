@@ -59,10 +59,12 @@ const hasBreed = (said: BirdSaid): boolean =>
 const coloursIn = (said: BirdSaid): readonly Colour[] =>
   said.parts.flatMap((part) => (part.type === 'colour' ? [part.colour] : []))
 const isPattern = (said: BirdSaid): boolean =>
-  coloursIn(said).some((colour) => ['laced', 'pencilled', 'spangled'].includes(colour))
+  coloursIn(said).some((colour) => ['laced', 'pencilled', 'spangled', 'short legged', 'long legged', 'tufted', 'clean-faced'].includes(colour))
 
 /** Is this word for a bird of the message one that names it again: "the red", "the Australorp"? */
 function names(again: BirdSaid, bird: BirdSaid): boolean {
+  const whole = again.parts.find((part) => part.type === 'breed')
+  if (whole?.type === 'breed') return bird.parts.some((part) => part.type === 'breed' && part.names[0] === whole.names[0])
   const [one, other] = [familyIn(again), familyIn(bird)]
   if (one !== undefined)
     return (
@@ -121,6 +123,15 @@ export function sceneOf(clauses: readonly (readonly Read[])[]): Scene {
       said.carried.length > 0) &&
     (follows || said.lacks.length > 0 || said.parts[0]?.type === 'their' || said.parts[0]?.type === 'his')
 
+  /** "legbar x ameraucana (legbar hen)": the sex of a bird that stood in a mating without one. */
+  const sexesAgain = (said: BirdSaid): boolean => {
+    const sex = sexSaid(said)
+    const again = entries.filter(({ place, sex: told, said: before }) => place === 'mating' && told === undefined && hasBreed(said) && names(said, before))
+    if (sex === undefined || again.length === 0) return false
+    for (const entry of again) entry.sex = sex
+    return true
+  }
+
   const mention = (group: Group): void => {
     let follows = false
     for (const said of group) {
@@ -130,6 +141,7 @@ export function sceneOf(clauses: readonly (readonly Read[])[]): Scene {
         continue
       }
       follows = false
+      if (sexesAgain(said)) continue
       const entry = enter(said, sexOfGroup(group), 'bird', group)
       if (
         entry.sex !== undefined &&
@@ -142,6 +154,7 @@ export function sceneOf(clauses: readonly (readonly Read[])[]): Scene {
   }
 
   const identify = (saying: Extract<Saying, { kind: 'told' }>): void => {
+    if (saying.who.parts.some(({ type }) => type === 'kin')) return
     const sex = sexSaid(saying.who)
     const bare = !isNamed(saying.who) && sex !== undefined
     const is = saying.is.map((said): Entry => {
@@ -160,7 +173,11 @@ export function sceneOf(clauses: readonly (readonly Read[])[]): Scene {
     const [first] = saying.is
     if (!bare && first && !isNamed(first) && sexSaid(first) !== undefined)
       who.sex = saying.not ? opposite(sexSaid(first)!) : sexSaid(first)
-    else if (!bare && first && !hasBreed(first)) who.said = merged(who.said, first)
+    else if (!bare && first && !hasBreed(first)) {
+      for (const other of saying.is.slice(1).filter((one) => !hasBreed(one) && !isNamed(one)))
+        entries.push({ ...who, said: merged(who.said, other) })
+      who.said = merged(who.said, first)
+    }
     told.push({ saying, who, is })
   }
 

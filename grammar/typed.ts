@@ -28,7 +28,7 @@ function plainly(raw: Raw): readonly Raw[] {
     : text.includes('/')
       ? readPair(text).ok ||
         (marked && (known.length > 0 || halves.every((half) => half.replace(/[+^-]/gu, '').length <= 2)))
-      : known.length > 0
+      : known.length > 0 || readPair(text).ok
   if (isGene) return [raw]
   const parts: Raw[] = []
   for (const part of text.matchAll(/[A-Za-z\d]+|\+|\/|[^A-Za-z\d+/]/gu))
@@ -114,6 +114,7 @@ function standsAsBird(words: readonly Word[], from: number, length: number): boo
       if (!word) return false
       if (
         word.raw.type === 'times' ||
+        word.raw.type === 'slash' ||
         word.raw.type === 'plus' ||
         word.raw.type === 'male' ||
         word.raw.type === 'female'
@@ -268,7 +269,9 @@ const isLoneAllele = (words: readonly Word[], at: number): boolean =>
 /** `Ss`, `Bb`, `Kk`, `blbl`, `EE`-like doubles only where the cases differ, or where a locus of two letters is doubled. */
 const isJoinedGene = (text: string): boolean =>
   text.length <= 10 &&
-  (/^([A-Z])[a-z]$/u.test(text) ? text[0]!.toLowerCase() === text[1] : /^([A-Za-z]{2,4})\1$/iu.test(text)) &&
+  (/^([A-Z])[a-z]$/u.test(text)
+    ? text[0]!.toLowerCase() === text[1]
+    : /^([A-Za-z]{2,4})\1$/iu.test(text) || /^[BbKks]W$/u.test(text)) &&
   readPair(text).ok
 
 /**

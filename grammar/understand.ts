@@ -1,14 +1,16 @@
 // grammar/understand.ts: the door: a message and what was said before go in, a question and what to remember come out.
+import { choose } from './choice.ts'
+import { followUp } from './followUp.ts'
 import { normalise } from './normalise.ts'
 import { readingOf, type Reading } from './reading.ts'
 import { readContextMissing, readMissing, readNoise, readPhoto } from './read/askBack.ts'
 import { readCarrier } from './read/carrier.ts'
 import { readCross } from './read/cross.ts'
 import { readCourtesy, readIllnessOrLaw, readOffTopic } from './read/decline.ts'
-import { readBirdFact, readFaintTopic, readTopic } from './read/fact.ts'
+import { readBirdFact, readFaintTopic, readSexLuck, readTopic } from './read/fact.ts'
 import { readHatch } from './read/hatch.ts'
 import { readLines, readStrategy } from './read/lines.ts'
-import { isToldPair } from './read/pairs.ts'
+import { isToldPair, pairsIn } from './read/pairs.ts'
 import { readParents } from './read/parents.ts'
 import { readPartners } from './read/partners.ts'
 import type { Context } from './context.ts'
@@ -19,9 +21,11 @@ export type { Context } from './context.ts'
 
 const silent: Question = { kind: 'silent' }
 
+const isMated = (reading: Reading): boolean => isToldPair(reading) || pairsIn(reading).some(({ by }) => by === 'sex')
+
 /** Where no mating is told, a plain belief or rule comes first; where one is, it is answered. */
 const readTopicUnlessMated: Reader = (reading, context) =>
-  isToldPair(reading) ? undefined : readTopic(reading, context)
+  isMated(reading) ? undefined : readTopic(reading, context)
 
 /** A follow-up with nothing before it. */
 const readDangling: Reader = (reading) => (isDangling(reading) ? readContextMissing(reading) : undefined)
@@ -35,9 +39,9 @@ const isDangling = ({ scene, has, words }: Reading): boolean =>
 /** In order: the first that claims the message has it. */
 const readers: readonly Reader[] = [
   readNoise,
-  readCourtesy,
   readIllnessOrLaw,
   readHatch,
+  readSexLuck,
   readLines,
   readCarrier,
   readParents,
@@ -54,11 +58,22 @@ const readers: readonly Reader[] = [
 ]
 
 function questionOf(reading: Reading, context: Context): Question {
+  const told = choose(reading, context.pending) ?? readCourtesy(reading, context) ?? followUp(context.last, reading)
+  if (told) return told
   for (const read of readers) {
     const question = read(reading, context)
     if (question) return question
   }
   return silent
+}
+
+/** What the next message may lean on. Thanks and chatter in between change nothing. */
+function remembered(context: Context, question: Question): Context {
+  if (question.kind === 'silent' || question.kind === 'decline' || question.kind === 'error') return context
+  const { pending: _, ...rest } = context
+  return question.kind === 'ask-back' && question.options.length > 0
+    ? { ...rest, last: question, pending: question.options }
+    : { ...rest, last: question }
 }
 
 /**
@@ -72,5 +87,5 @@ export function understand(text: string, context: Context): { readonly question:
   const clean = normalise(text)
   if (!clean.ok) return { question: { kind: 'error', fault: clean.fault }, context }
   const question = questionOf(readingOf(clean.value), context)
-  return { question, context: { ...context, last: question } }
+  return { question, context: remembered(context, question) }
 }

@@ -15,19 +15,15 @@ export type Varieties = {
   readonly genotype?: ToldGenotype
 }
 
-const byWord: ReadonlyMap<string, Colour> = new Map(
-  Object.entries(colourWords).flatMap(([colour, list]) =>
-    phrases(list).map((word) => [word, colour as Colour] as const),
-  ),
+const colourPhrases: readonly (readonly [string, Colour])[] = Object.entries(colourWords).flatMap(([colour, list]) =>
+  phrases(list).map((words) => [` ${words} `, colour as Colour] as const),
 )
 
 /** The colour words of a catalogue name: `Blue Laced Red Wyandotte` -> blue, laced, red. */
-const coloursOf = (breed: Breed): ReadonlySet<Colour> =>
-  new Set(
-    fold(breed.name.replace(breed.family, ''))
-      .split(/[^a-z]+/u)
-      .flatMap((word) => byWord.get(word) ?? []),
-  )
+function coloursOf(breed: Breed): ReadonlySet<Colour> {
+  const rest = ` ${fold(breed.name.replace(breed.family, '')).replace(/[^a-z]+/gu, ' ')} `
+  return new Set(colourPhrases.flatMap(([words, colour]) => (rest.includes(words) ? [colour] : [])))
+}
 
 type Variety = { readonly name: string; readonly colours: ReadonlySet<Colour> }
 const families: ReadonlyMap<string, readonly Variety[]> = new Map(
@@ -136,7 +132,7 @@ const knownBy: readonly (readonly [readonly Colour[], string])[] = [
 const described: Partial<Readonly<Record<Colour, string>>> = {
   red: 'Red bird',
   ginger: 'Red bird',
-  buff: 'Buff bird',
+  buff: 'Buff Orpington',
   gold: 'Gold bird',
   silver: 'Silver bird',
   columbian: 'Columbian bird',
@@ -178,6 +174,7 @@ export function describedBy(colours: readonly Colour[]): Varieties | undefined {
   const told = new Set(colours)
   const known = knownBy.find(([words]) => words.length === told.size && words.every((word) => told.has(word)))
   if (known) return { names: [known[1]], firm: true }
+  if (told.has('barred') && !told.has('white')) return { names: ['Barred Plymouth Rock'], firm: true }
   const first = knownBy.find(([words]) => words.length > 1 && words.every((word) => told.has(word)))
   if (first) return { names: [first[1]], firm: true }
   const name = colours.map((colour) => described[colour]).find((found) => found !== undefined)

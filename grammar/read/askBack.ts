@@ -43,7 +43,7 @@ export const readMissing: Reader = (reading) => {
 export const readNoise: Reader = (reading) => {
   const letters = reading.text.replace(/[^\p{L}\p{N}]/gu, '')
   const words = new Set(reading.words.filter((word) => /[\p{L}\p{N}]/u.test(word)))
-  const repeated = reading.words.length > 6 && words.size <= 2
+  const repeated = reading.words.filter((word) => /[\p{L}\p{N}]/u.test(word)).length > 6 && words.size <= 2
   const oneRun = words.size === 1 && letters.length > 24
   const code =
     /\b(?:select|insert|drop|delete|update)\b.+\b(?:from|into|table|where|set)\b|[{}<>;]{2,}|\$\{|\bfunction\b/iu.test(

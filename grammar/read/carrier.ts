@@ -141,7 +141,7 @@ function kinOf(reading: Reading, of: string, trait: Trait): readonly FlockBird[]
     found.push({ name: of, sire: 'the parent between' })
   }
   const sib = at((token) => token.type === 'kin' && token.kin === 'sibling')
-  const bothSplit = words.includes('both') || /split (?:x|to|over|with) split/u.test(words.join(' '))
+  const bothSplit = /both (?:parents |were |are |of them |sides )*(?:split|carr|het)|split (?:x|to|over|with|on) (?:a )?split/u.test(words.join(' '))
   if (sib >= 0 || bothSplit) {
     found.push(
       { name: 'the sire', sex: 'M', ...(bothSplit ? { carries: { [trait.allele]: true } } : {}) },
@@ -215,13 +215,15 @@ export const readCarrier: Reader = (reading): CarrierQuestion | undefined => {
       reading.asks ||
       reading.words.includes('who') ||
       reading.words.includes('whos'))
-  const split = told && reading.scene.tallies.length === 0 && !reading.has('test', 'odds', 'outcome')
+  const split = told && reading.scene.tallies.length === 0 && !reading.has('test', 'outcome')
   if (!asksCarry && !(told && reading.scene.tallies.some(({ not }) => not))) return undefined
   if (split || !isParticular(reading, told)) return undefined
   const trait = traitOf(reading, birds)
-  if (!trait) return undefined
+  if (!trait || (told && traits[traitIdOf(trait)]?.seen === true)) return undefined
   return carrierOf(reading, trait, pairs[0])
 }
+
+const traitIdOf = ({ allele, locus }: Trait): string => Object.keys(traits).find((id) => traits[id]?.allele === allele && traits[id]?.locus === locus) ?? ''
 
 function carrierOf(
   reading: Reading,

@@ -95,7 +95,7 @@ export const isSolid = ({ saidOf, sex }: Bird): boolean =>
       : false,
   )
 
-const hybrid = /sex-link|Olive Egger|Easter Egger/u
+const hybrid = /sex-link|Olive Egger/u
 /** A named hybrid: what a cross makes, unless it is said to be a parent. */
 export const isHybrid = ({ ref }: Bird): boolean => ref.breed !== undefined && hybrid.test(ref.breed)
 

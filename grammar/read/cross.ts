@@ -158,6 +158,19 @@ function bothOpen({ sire, dam }: Pair): readonly Told[] {
   ]
 }
 
+/** Asked only of what the daughters do, which all varieties of a breed do alike. */
+const ofDaughters: ReadonlySet<string> = new Set(['eggs', 'size', 'temper', 'broody', 'hardiness', 'feed', 'maturity'])
+const onlyOfDaughters = (reading: Reading): boolean => {
+  const aspects = aspectsOf(reading)
+  return aspects.length > 0 && aspects.every((aspect) => ofDaughters.has(aspect))
+}
+/** Who writes genes knows his bird. */
+const knowsGenes = ({ sire, dam }: Pair): boolean => [sire, dam].some(({ ref }) => ref.genotype !== undefined)
+
+/** `RIRxBRxLSxBO`: birds in a row, with nothing to say how they go together. */
+const isChain = ({ sire, dam }: Pair): boolean =>
+  [sire, dam].every(({ ref, saidOf, sex }) => ref.cross !== undefined && saidOf.parts.length === 0 && sex !== undefined)
+
 /** Matings told or plainly there. */
 export const readCross: Reader = (reading) => {
   const pairs = pairsIn(reading)
@@ -167,7 +180,9 @@ export const readCross: Reader = (reading) => {
   if (fault) return fault
   if (pairs.length === 1) {
     if (only.by === 'nothing') return whichIsMale(only, reading)
+    if (onlyOfDaughters(reading) || knowsGenes(only)) return crossOf(pairs, reading)
     return whichVariety(only, reading) ?? crossOf(pairs, reading)
   }
+  if (pairs.some(isChain)) return { kind: 'ask-back', missing: 'birds', options: [], birds: pairs.flatMap(({ sire, dam }) => [sire.ref, dam.ref]).slice(0, 4), ...commonOf(reading) }
   return crossOf(pairs, reading)
 }

@@ -1,6 +1,6 @@
 // grammar/read/decline.ts: spoken to, but not this bot's work: illness, law, pictures, thanks, and what has nothing to do with chicks.
 import { commonOf, isSolid, type Reader } from './common.ts'
-import { isToldPair } from './pairs.ts'
+import { isToldPair, pairsIn } from './pairs.ts'
 import type { Reading } from '../reading.ts'
 import type { DeclineQuestion } from '../../core/question.ts'
 
@@ -18,7 +18,7 @@ const isOfBreeding = (reading: Reading): boolean =>
 
 /** Illness and law come first: nobody is to wait for a vet because of a breed name. */
 export const readIllnessOrLaw: Reader = (reading) => {
-  if (isOfBreeding(reading) || reading.scene.wanted.some(({ firm, for: birds }) => firm && birds.length > 0))
+  if (pairsIn(reading).length > 0 || isOfBreeding(reading) || reading.scene.wanted.some(({ firm, for: birds }) => firm && birds.length > 0))
     return undefined
   if (reading.has('law')) return declineOf(reading, 'law')
   const lethal = reading.tokens.some(

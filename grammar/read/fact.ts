@@ -4,6 +4,7 @@ import { lociOfAllele } from '../../core/genotype.ts'
 import { traitsIn } from '../bird.ts'
 import { traits } from '../words/traits.ts'
 import { commonOf, isSolid, refsOf, type Reader } from './common.ts'
+import { isToldPair } from './pairs.ts'
 import type { Bird } from '../bird.ts'
 import type { Reading } from '../reading.ts'
 import type { FactQuestion } from '../../core/question.ts'
@@ -28,9 +29,15 @@ const birdsIn = ({ scene }: Reading): readonly Bird[] =>
     (bird) => isSolid(bird) && bird.ref.breed !== undefined,
   )
 
+/** Spellings that the cues do not know. */
+const plainly = (text: string): string =>
+  text
+    .replace(/\b(wing|feather|vent|dna|colou?r)[ -]sex\b(?!ing)/giu, '$1 sexing')
+    .replace(/\bsex ?lynx|sex ?sinks?|sex ?linx\b/giu, 'sex link')
+
 /** The strongest topic; `least` is how much its cues must weigh. */
 function topicOf(reading: Reading, least: number): string | undefined {
-  const written = topicsIn(reading.text.slice(0, mostLetters))[0]
+  const written = topicsIn(plainly(reading.text.slice(0, mostLetters)))[0]
   if (written && written.weight >= least) return written.id
   const mended = reading.corrections.length > 0 ? topicsIn(reading.words.slice(0, 200).join(' '))[0] : undefined
   return mended && mended.weight >= least ? mended.id : undefined
@@ -54,9 +61,15 @@ const symbol = (said: string): ReturnType<typeof lociOfAllele> =>
 
 /** Genes, signs or beliefs are plainly spoken of. */
 const isKnowledge = ({ has, scene, tokens }: Reading): boolean =>
-  has('genetics', 'claim', 'define', 'carry') ||
+  has('genetics', 'claim', 'define', 'carry', 'trueBreeding', 'inbreeding', 'vigour') ||
   scene.aspects.some((aspect) => aspect === 'sexing' || aspect === 'shell' || aspect === 'why') ||
   tokens.some(({ type }) => type === 'gene' || type === 'trait')
+
+/** "11 roos out of 14": luck, and nobody's doing. */
+export const readSexLuck: Reader = (reading) => {
+  const counted = reading.scene.tallies.some(({ look }) => look.length > 0 && look.every(({ type }) => type === 'cock' || type === 'hen' || type === 'chick'))
+  return (reading.has('sexRatio') || counted) && !reading.has('father', 'carry') && !isToldPair(reading) ? factOf(reading, 'sex-ratio-luck', birdsIn(reading)) : undefined
+}
 
 /** A belief or a rule that the words plainly point to. */
 export const readTopic: Reader = (reading) => {
@@ -70,11 +83,20 @@ export const readFaintTopic: Reader = (reading) => {
   return topic === undefined ? undefined : factOf(reading, topic, birdsIn(reading))
 }
 
+/** Something is asked of the bird itself, not of what to put it to, nor of "that". */
+const isAboutBird = (reading: Reading, locus: string | undefined): boolean => {
+  const { has, scene, tokens, words } = reading
+  if (tokens.some(({ type }) => type === 'cross' || type === 'over') && locus === undefined && !has('define', 'claim')) return false
+  if (words.at(-1) === 'that' || words.includes('that') && words.length <= 6) return false
+  return locus !== undefined || has('define', 'claim', 'genetics', 'carry', 'question') || scene.aspects.length > 0 || scene.goals.length > 0 || reading.asks
+}
+
 /** "buff orp.. s+/s+ ?", "do White Wyandottes carry recessive white": one bird, and a gene of it. */
 export const readBirdFact: Reader = (reading) => {
   const birds = birdsIn(reading)
   const locus = locusIn(reading)
-  if (birds.length > 0) return factOf(reading, 'bird', birds, locus ?? colourLocus(reading))
+  if (birds.length > 0 && isAboutBird(reading, locus)) return factOf(reading, 'bird', birds, locus ?? colourLocus(reading))
+  if (birds.length > 0) return undefined
   if (locus !== undefined) return factOf(reading, 'locus', [], locus)
   const described = reading.scene.birds.filter((bird) => bird.named && bird.ref.breed !== undefined)
   const spoken = colourLocus(reading)

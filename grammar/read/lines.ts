@@ -85,7 +85,7 @@ const linesOfReds = (said: readonly string[]): readonly BirdRef[] =>
 function topicOf(reading: Reading): LinesQuestion['topic'] | undefined {
   const { has, tokens, scene } = reading
   const cocks = tokens.some(({ type }) => type === 'cock') || scene.goals.includes('meat')
-  const mated = isToldPair(reading)
+  const mated = isToldPair(reading) || pairsIn(reading).some(({ by }) => by === 'sex')
   if (has('buyOrHatch') && (has('cost', 'money', 'set', 'hatch') || reading.asks)) return 'buy-or-hatch'
   if (
     cocks &&

@@ -15,24 +15,24 @@ const usable = (bird: Bird): boolean =>
 /** `olive eggers?` behind a mating, or "to make BSLs": what the mating is to make, not a bird of it. */
 const isProduct = (bird: Bird, others: readonly Bird[]): boolean =>
   isHybrid(bird) &&
-  bird.sex === undefined &&
-  !bird.saidOf.parts.some(({ type }) => type === 'generation' || type === 'cock' || type === 'hen') &&
+  !bird.saidOf.parts.some(({ type }) => ['generation', 'cock', 'hen', 'number', 'my'].includes(type)) &&
   others.some((other) => other !== bird && !isHybrid(other))
 
 const birdsOfSex = (scene: Scene, sex: 'M' | 'F'): readonly Bird[] =>
   scene.birds.filter((bird) => bird.sex === sex && isSolid(bird))
 
+/** The birds of one side; where it names only what is to be made, the birds spoken of elsewhere. */
+function side(birds: readonly Bird[], other: readonly Bird[], scene: Scene, sex: 'M' | 'F'): readonly Bird[] {
+  const all = [...birds, ...other, ...scene.birds.filter(isSolid)]
+  const real = birds.filter((bird) => !isProduct(bird, [...birds, ...scene.birds.filter(isSolid)]) || (birds.length === 1 && !all.some((one) => one !== bird && !other.includes(one) && !isHybrid(one))))
+  if (real.length > 0) return filled(real, birdsOfSex(scene, sex))
+  return scene.birds.filter((bird) => isSolid(bird) && !isHybrid(bird) && bird.sex !== (sex === 'M' ? 'F' : 'M'))
+}
+
 function explicit(scene: Scene): readonly Pair[] {
   return scene.matings.flatMap(({ sires, dams, by }) => {
-    const all = [...sires, ...dams]
-    const males = filled(
-      sires.filter((bird) => !isProduct(bird, all) || sires.length === 1),
-      birdsOfSex(scene, 'M'),
-    )
-    const females = filled(
-      dams.filter((bird) => !isProduct(bird, all) || dams.length === 1),
-      birdsOfSex(scene, 'F'),
-    )
+    const males = side(sires, dams, scene, 'M')
+    const females = side(dams, sires, scene, 'F')
     return males.flatMap((sire) => females.map((dam) => ({ sire, dam, by })))
   })
 }

@@ -1,5 +1,6 @@
 // grammar/read/parents.ts: what did I hatch, and who can the father be: chicks described, and the parents in question.
 import { commonOf, isHybrid, isSolid, numberBefore, refsOf, type Reader } from './common.ts'
+import { isToldPair } from './pairs.ts'
 import type { Bird } from '../bird.ts'
 import type { Reading } from '../reading.ts'
 import type { ParentsQuestion } from '../../core/question.ts'
@@ -137,6 +138,7 @@ export const readParents: Reader = (reading) => {
   const lineUp =
     chick && sires.length > 1 && (looksIn(reading).length > 0 || tokens.some(({ type }) => type === 'trait'))
   if (!doubt && !lineUp) return undefined
+  if (isToldPair(reading) && sires.length === 1 && !has('father')) return undefined
   const chicks = chicksIn(reading)
   if (sires.length + dams.length === 0 && chicks.length === 0) return undefined
   if (

@@ -1,5 +1,6 @@
 // grammar/read/partners.ts: which hens for my cock, which cock for my hens, and to what end.
 import { commonOf, goalsOf, isHybrid, isSolid, refsOf, type Reader } from './common.ts'
+import { isToldPair } from './pairs.ts'
 import type { Bird } from '../bird.ts'
 import type { Reading } from '../reading.ts'
 import type { PartnersQuestion, Question } from '../../core/question.ts'
@@ -10,11 +11,13 @@ const opposite = (sex: Sex): Sex => (sex === 'M' ? 'F' : 'M')
 /** The keeper's own birds, and the sex that is looked for. */
 type Sought = { readonly own: readonly Bird[]; readonly wanted: Sex; readonly among: readonly Bird[] }
 
-function soughtIn({ scene, words }: Reading): Sought | undefined {
+function soughtIn(reading: Reading): Sought | undefined {
+  const { scene, words } = reading
+  const isTold = isToldPair(reading)
   const seeking = scene.wanted.find(({ firm }) => firm) ?? scene.wanted[0]
   if (!seeking) return undefined
   const product = (bird: Bird, all: readonly Bird[]): boolean =>
-    isHybrid(bird) && bird.sex === undefined && all.some((other) => !isHybrid(other))
+    isHybrid(bird) && bird.sex === undefined && !bird.saidOf.parts.some(({ type }) => type === 'my' || type === 'number') && all.some((other) => !isHybrid(other))
   const mated = scene.matings.flatMap(({ sires, dams }) => [...sires, ...dams])
   const birds = [...seeking.for, ...scene.birds.filter((bird) => !seeking.for.includes(bird)), ...mated].filter(
     (bird, _, all) => isSolid(bird) && !product(bird, all),
@@ -23,7 +26,7 @@ function soughtIn({ scene, words }: Reading): Sought | undefined {
   if (sex === undefined) return undefined
   const own = once(birds.filter((bird) => bird.sex !== sex))
   const among = once(birds.filter((bird) => bird.sex === sex))
-  if (own.length > 0 && !seeking.firm) return weakly(own, sex, words)
+  if (own.length > 0 && !seeking.firm) return isTold ? undefined : weakly(own, sex, words)
   return own.length > 0 ? { own, wanted: sex, among } : undefined
 }
 

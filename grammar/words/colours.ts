@@ -1,7 +1,7 @@
 // grammar/words/colours.ts: colour and pattern words by the word the catalogue uses. Parted by commas.
 
 export const colourWords = {
-  black: 'black, blacks, blk, blck, blak, noir, noire, schwarz, schwarze, schwarzer, zwart, zwarte, negro, negra, sort',
+  black: 'black, black based, solid black, blacks, blk, blck, blak, noir, noire, schwarz, schwarze, schwarzer, zwart, zwarte, negro, negra, sort',
   blue: 'blue, blues, blu, bleu, bleue, blau, blaue, blauer, blauw, blauwe, azul',
   splash: 'splash, splashes, splashed, spash, splsh',
   lavender:
@@ -12,7 +12,7 @@ export const colourWords = {
   khaki: 'khaki',
   white:
     'white, whites, wht, whte, whit, weiss, weisse, weisser, wit, witte, blanc, blanche, blanco, blanca, recessive white, dominant white',
-  red: 'red, reds, rd, redd, rot, rote, roter, rood, rode, rouge, rojo, roja, reddish, brick red, mahogany, brick',
+  red: 'red, red based, reds, rd, redd, rot, rote, roter, rood, rode, rouge, rojo, roja, reddish, brick red, mahogany, brick',
   buff: 'buff, buffs, buf, fauve, gelbe, gele',
   gold: 'gold, golden, goldens, golds, gld, dore, doree, goud, dorado',
   silver: 'silver, silvers, slvr, silber, zilver, argente, argentee, plata',
@@ -20,7 +20,7 @@ export const colourWords = {
   pencilled: 'pencilled, penciled, pencil, penciling, pencilling, multiple laced',
   spangled: 'spangled, spangle, spangles',
   barred:
-    'barred, barreds, bared, bard, barrd, bar, bars, striped, stripey, stripy, stripe, stripes, zebra, gestreift, gestreept, barre, barree, barrada, barrado, gesperbert, barred up',
+    'barred, barreds, bared, bard, barrd, bar, bars, single barred, double barred, striped, stripey, stripy, stripe, stripes, zebra, gestreift, gestreept, barre, barree, barrada, barrado, gesperbert, barred up',
   cuckoo: 'cuckoo, cuckoos, cookoo, cukoo, cuckcoo, coucou, coocoo, coo coo, cookie coo, koekoek, cuco, kuckuck, coco',
   columbian: 'columbian, columbians, columbia, colombian, colombia, columbien, columbine, col',
   partridge: 'partridge, partridges, patridge, partrige, perdrix, rebhuhn, rebhuhnfarbig, patrijs, perdiz',

@@ -8,7 +8,7 @@ export const smallWords = {
     'for, fr, to go with, to put with, to put over, to put on, to put under, to go over, to go under, to cover, to breed with, to breed to, to cross with, to pair with, to mate with, to run with, that go with, that goes with, to use on, to use over, to go in with, to match, to suit, suitable for, to add to, good for, best for, to cross to, to cross over, to cross on, to breed over',
   which:
     'which, what, wat, whch, wich, whats, whatre, what kind of, what kind, what sort of, what type of, which kind of, what breed, what breeds, which breed, which breeds, what breed of, which breed of, what breeds of, any, best, ideal, recommended, is there any, are there any, is there a, suggest, suggestions for, recommend, recommendations for, advise, ideas for, nicest, suggestion for',
-  want: 'want, wants, wanting, wanted, need, needs, needing, get, getting, buy, buying, looking for, lookin for, look for, after, find, source, choose, pick, keep, add, adding, seeking, shopping for, which should i, should i get, should i use, should i buy, should i keep, should i pick, in need of, hunting for, on the lookout for, searching for, interested in, deciding on, decide on, trying to find, match for, matches for, partner for, partners for, mate for, mates for, match up for, husband for, wife for, wives for, girlfriend for, girlfriends for, boyfriend for, companions for, pair up with, hook up with',
+  want: 'want, wants, wanting, wanted, need, needs, needing, get, getting, buy, buying, looking for, lookin for, look for, after, find, source, choose, pick, add, adding, seeking, shopping for, which should i, should i get, should i use, should i buy, should i keep, should i pick, in need of, hunting for, on the lookout for, searching for, interested in, deciding on, decide on, trying to find, match for, matches for, partner for, partners for, mate for, mates for, match up for, husband for, wife for, wives for, girlfriend for, girlfriends for, boyfriend for, companions for, pair up with, hook up with',
   my: 'my, our, i have, ive got, i got, we have, weve got, mine, me, got, have, ive, has, own, i own, having',
   his: 'his, his own, hes, own',
   her: 'her, her own, hers, shes',
@@ -17,12 +17,12 @@ export const smallWords = {
     'split to, split for, splits for, split, splits, carrying, carries, carry, carrier of, carrier for, carrier, carriers, het for, het, hets, heterozygous, heterozygous for, heterozygote, carries one copy of, one copy of, single copy of, has one copy of, hidden, hiding, hides, recessive for, spalterbig, spalterbig in, split voor, porteur de, porteur, portador de, carried',
   pure: 'pure for, homozygous, homozygous for, homo for, double dose, double dose of, two doses of, two copies of, double copy of, two copies, breeds true for, pure bred for, double factor, 2 copies of, 2 doses of, reinerbig, hom for, homozygote for, both copies, fixed for, db factor',
   single:
-    'single dose, single dose of, one dose of, single factor, one dose, single copy, only one copy of, only one dose of, 1 copy of, 1 dose of, single barred',
+    'single dose, single dose of, one dose of, single factor, one dose, single copy, only one copy of, only one dose of, 1 copy of, 1 dose of',
   swap: 'swap, swap out, change, replace, switch out, trade, substitute, make, swapped, exchange, put in, use',
   same: 'same but, same thing but, same with, same thing with, same cross but, as before but, the same but, same again but, same one but, same question but, same for, ditto but, do the same with, same, samesies but, the same with, the same for, same deal but, same again with, same as before but, dito but',
   about:
     'what about, how about, and what about, and if, what if, what abt, how abt, wat about, whatabout, hows about, ok what about, okay what about, now what about, try, lets try, lets say, wie ist es mit, en wat als, et si, y si',
-  instead: 'instead, instead of, insted, rather, in place of, statt, in plaats van, au lieu de, en vez de',
+  instead: 'instead, insted, rather, statt, in plaats van, au lieu de, en vez de',
   to: 'into',
 } as const
 

@@ -1,0 +1,248 @@
+// grammar/followUp.ts: a short message applied to the question before: the other way round, another line, another bird, "eggs?".
+import { breedNamed, lineOf } from '../core/breeds.ts'
+import { birdOf } from './bird.ts'
+import { familyOf } from './variety.ts'
+import { lineSought } from './words/lines.ts'
+import { aspectsOf, commonOf, goalsOf, isSolid, numberBefore } from './read/common.ts'
+import { isToldPair, pairsIn } from './read/pairs.ts'
+import { sexOfGroup, type Group } from './saying.ts'
+import type { Reading } from './reading.ts'
+import type { AskBackQuestion, Aspect, Assumed, BirdRef, CrossQuestion, Question } from '../core/question.ts'
+import type { Sex } from '../core/vocabulary.ts'
+
+type Mating = CrossQuestion['matings'][number]
+
+/** The question that a follow-up is applied to: of a question back, its likeliest reading. */
+export function baseOf(last: Question | undefined): Question | undefined {
+  if (last?.kind !== 'ask-back') return last
+  return last.options[0]?.question ?? last
+}
+
+const nameOf = (ref: BirdRef): string =>
+  [ref.line, ref.breed ?? (ref.cross ? `${nameOf(ref.cross.sire)} x ${nameOf(ref.cross.dam)}` : (ref.asWritten ?? 'the bird'))].filter(Boolean).join(' ')
+
+const restated = ({ sire, dam }: Mating): Assumed => ({ kind: 'context', restated: `${nameOf(sire)} on ${nameOf(dam)}` })
+
+function crossAgain(base: CrossQuestion, matings: readonly Mating[], aspects: readonly Aspect[], reading: Reading): CrossQuestion {
+  const common = commonOf(reading)
+  return {
+    ...base,
+    matings,
+    aspects: [...new Set(aspects)],
+    assumed: [...common.assumed, ...matings.slice(0, 2).map(restated)],
+    manner: reading.manner.symbols || reading.manner.units !== 'both' ? { ...base.manner, ...reading.manner } : base.manner,
+  }
+}
+
+// --- birds put in the place of others ---
+
+const withBird = (mating: Mating, part: Sex, bird: BirdRef): Mating => (part === 'M' ? { ...mating, sire: bird } : { ...mating, dam: bird })
+const inPlace = ({ sire, dam }: Mating, part: Sex): BirdRef => (part === 'M' ? sire : dam)
+
+/** The new bird; bare colours are of the breed in whose place it comes. */
+const newBird = (group: Group, part: Sex, mating: Mating): readonly BirdRef[] =>
+  group.map((said) => birdOf(said, part, familyOf(inPlace(mating, part).breed ?? '') ?? familyOf(inPlace(mating, part === 'M' ? 'F' : 'M').breed ?? '')).ref)
+
+/** Which part a new bird takes: told, else that of the bird it is most like, else the hen's. */
+function partOf(group: Group, told: Sex | undefined, mating: Mating): Sex {
+  const sex = told ?? sexOfGroup(group)
+  if (sex) return sex
+  const [first] = group
+  const families = [mating.sire, mating.dam].map(({ breed }) => familyOf(breed ?? ''))
+  const own = first && birdOf(first).ref.breed
+  const family = own === undefined ? undefined : familyOf(own)
+  if (family !== undefined && families[0] === family && families[1] !== family) return 'M'
+  return 'F'
+}
+
+function replaced(base: CrossQuestion, group: Group, told: Sex | undefined, reading: Reading): CrossQuestion {
+  const [first] = base.matings
+  const part = partOf(group, told, first!)
+  const matings = base.matings.flatMap((mating) => newBird(group, part, mating).map((bird) => withBird(mating, part, withOld(bird, inPlace(mating, part)))))
+  const once = [...new Map(matings.map((mating) => [JSON.stringify(mating), mating])).values()]
+  return crossAgain(base, once, [...base.aspects, ...aspectsOf(reading)], reading)
+}
+
+/** "same but heritage", "same but split": what is told is added to the bird that was there. */
+const withOld = (bird: BirdRef, old: BirdRef): BirdRef =>
+  bird.breed === undefined && bird.cross === undefined ? { ...old, ...bird, genotype: { ...old.genotype, ...bird.genotype } } : bird
+
+// --- lines ---
+
+const partTold = ({ words, tokens }: Reading): Sex | undefined => {
+  if (tokens.some(({ type }) => type === 'cock') || words.some((word) => /^(?:he|hes|him|his)$/u.test(word))) return 'M'
+  if (tokens.some(({ type }) => type === 'hen') || words.some((word) => /^(?:she|shes|her|hers)$/u.test(word))) return 'F'
+  return undefined
+}
+
+function withLine(bird: BirdRef, line: keyof typeof lineSought): BirdRef | undefined {
+  const breed = bird.breed === undefined ? undefined : breedNamed(bird.breed)
+  const found = breed && lineSought[line].map((word) => lineOf(breed, word)).find((one) => one !== undefined)
+  return found ? { ...bird, line: found.id } : undefined
+}
+
+/** A line without a bird: of the bird the pronoun points to, else of every bird that has such a line. */
+function lineChanged(base: CrossQuestion, reading: Reading): CrossQuestion | undefined {
+  const token = reading.tokens.find(({ type }) => type === 'line')
+  if (token?.type !== 'line' || reading.scene.birds.some((bird) => bird.ref.breed !== undefined)) return undefined
+  const part = partTold(reading)
+  const matings = base.matings.map(({ sire, dam }) => ({
+    sire: part === 'F' ? sire : (withLine(sire, token.line) ?? sire),
+    dam: part === 'M' ? dam : (withLine(dam, token.line) ?? dam),
+  }))
+  return JSON.stringify(matings) === JSON.stringify(base.matings) ? undefined : crossAgain(base, matings, [...base.aspects, ...aspectsOf(reading)], reading)
+}
+
+// --- generations ---
+
+const bredTogether = ({ sire, dam }: Mating): Mating => ({ sire: { cross: { sire, dam } }, dam: { cross: { sire, dam } } })
+const backTo = (part: Sex, { sire, dam }: Mating): Mating =>
+  part === 'M' ? { sire, dam: { cross: { sire, dam } } } : { sire: { cross: { sire, dam } }, dam }
+
+function nextGeneration(base: CrossQuestion, reading: Reading): CrossQuestion | undefined {
+  const generation = reading.tokens.some(({ type }) => type === 'generation')
+  if (!reading.has('nextGeneration') && !generation) return undefined
+  const words = reading.words.join(' ')
+  const back = /\bback\b/u.test(words)
+  const mother = /\b(?:mother|mum|mom|dam|hen)\b/u.test(words)
+  const matings = base.matings.slice(0, 2).map((mating) => (back ? backTo(mother ? 'F' : 'M', mating) : bredTogether(mating)))
+  return crossAgain(base, matings, aspectsOf(reading), reading)
+}
+
+// --- what was told of a bird of the cross ---
+
+/** "no, the roo is the Sussex": the birds change places, or a new one comes in. */
+function corrected(base: CrossQuestion, reading: Reading): CrossQuestion | undefined {
+  const [mating] = base.matings
+  for (const { who, is } of reading.scene.told) {
+    const part = who.sex
+    const [bird] = is
+    if (!mating || part === undefined || !bird) continue
+    const said = bird.ref
+    const old = inPlace(mating, part)
+    const other = inPlace(mating, part === 'M' ? 'F' : 'M')
+    if (bird.saidOf.split || bird.saidOf.carried.length > 0 || (said.breed === undefined && said.genotype)) {
+      const genotype = said.genotype ?? splitLike(other)
+      return crossAgain(base, base.matings.map((one) => withBird(one, part, { ...inPlace(one, part), genotype: { ...inPlace(one, part).genotype, ...genotype } })), base.aspects, reading)
+    }
+    if (said.breed === undefined) continue
+    const isOther = isSameBird(said, other, bird.saidOf.parts.some(({ type }) => type === 'family'))
+    if (isOther && !isSameBird(said, old, false)) return crossAgain(base, base.matings.map(({ sire, dam }) => ({ sire: dam, dam: sire })), base.aspects, reading)
+    return crossAgain(base, [withBird(mating, part, newBird([bird.saidOf], part, mating)[0] ?? said)], base.aspects, reading)
+  }
+  return undefined
+}
+const isSameBird = (said: BirdRef, bird: BirdRef, family: boolean): boolean =>
+  said.breed === bird.breed || (family && familyOf(said.breed ?? '') === familyOf(bird.breed ?? '') && said.breed !== undefined) || (/ bird$/u.test(said.breed ?? '') && (bird.breed ?? '').toLowerCase().includes((said.breed ?? '').toLowerCase().replace(' bird', '')))
+/** "split too": to what the other bird shows. */
+const splitLike = ({ breed, genotype }: BirdRef): BirdRef['genotype'] => {
+  if (/Lavender/u.test(breed ?? '') || genotype?.['lav']) return { lav: ['Lav+', 'lav'] }
+  if (/Chocolate/u.test(breed ?? '') || genotype?.['choc']) return { choc: ['Choc+', 'choc'] }
+  if (/White/u.test(breed ?? '')) return { c: ['C+', 'c'] }
+  return undefined
+}
+
+// --- the rest ---
+
+/** "how sure", "why", "more", "in plain words", "eggs?". */
+function askedAgain(base: CrossQuestion, reading: Reading): CrossQuestion | undefined {
+  const aspects = aspectsOf(reading)
+  if (reading.has('plain')) return { ...crossAgain(base, base.matings, aspects, reading), manner: { ...base.manner, symbols: false } }
+  if (reading.has('sure')) return crossAgain(base, base.matings, ['sexing', ...aspects], reading)
+  if (aspects.includes('symbols')) return { ...crossAgain(base, base.matings, aspects, reading), manner: { ...base.manner, symbols: true } }
+  return aspects.length > 0 || reading.words.includes('more') ? crossAgain(base, base.matings, aspects.length > 0 ? aspects : ['more'], reading) : undefined
+}
+
+const reversed = (base: CrossQuestion, reading: Reading): CrossQuestion | undefined =>
+  reading.scene.aspects.includes('reverse')
+    ? crossAgain(base, base.matings.map(({ sire, dam }) => ({ sire: dam, dam: sire })), [...base.aspects, ...aspectsOf(reading)].filter((aspect) => aspect !== 'reverse'), reading)
+    : undefined
+
+function changed(base: CrossQuestion, reading: Reading): CrossQuestion | undefined {
+  const [change] = reading.scene.changes
+  const group = change?.birds ?? []
+  const told = change?.part ?? partOnlyTold(reading)
+  if (change && group.length > 0) return replaced(base, group, told, reading)
+  const birds = reading.scene.birds.filter((bird) => isSolid(bird) || (bird.named && bird.saidOf.parts.some(({ type }) => type === 'colour')))
+  if (birds.length === 0 || birds.length > 3 || reading.words.length > 9) return undefined
+  return replaced(base, birds.map(({ saidOf }) => saidOf), birds[0]!.sex, reading)
+}
+/** "with Sussex hens instead": a part named beside the change. */
+const partOnlyTold = ({ words }: Reading): Sex | undefined => (words.includes('over') || words.includes('under') ? (words.includes('under') ? 'M' : 'F') : undefined)
+
+function onCross(base: CrossQuestion, reading: Reading): Question | undefined {
+  return corrected(base, reading) ?? nextGeneration(base, reading) ?? changed(base, reading) ?? lineChanged(base, reading) ?? reversed(base, reading) ?? askedAgain(base, reading)
+}
+
+function onOthers(base: Question, reading: Reading): Question | undefined {
+  const goals = goalsOf(reading)
+  const birds = reading.scene.birds.filter(isSolid)
+  switch (base.kind) {
+    case 'partners': {
+      if (birds.length > 0) return { ...base, for: birds.map(({ ref }) => ref), ...(birds[0]?.sex ? { wanted: birds[0].sex === 'M' ? 'F' : 'M' } : {}), ...(goals.length > 0 ? { goals } : {}) }
+      return goals.length > 0 ? { ...base, goals } : undefined
+    }
+    case 'hatch': {
+      const [number] = reading.tokens.flatMap((token) => (token.type === 'number' && !token.percent ? [Math.round(token.value)] : []))
+      const percent = reading.tokens.find((token) => token.type === 'number' && token.percent)
+      const shipped = reading.has('shipped') ? { shipped: true } : {}
+      const rate = percent?.type === 'number' && percent.value > 0 && percent.value < 100 ? (reading.has('sure') || reading.words.includes('sure') ? { certainty: percent.value / 100 } : { hatchRate: percent.value / 100 }) : {}
+      const count = number !== undefined && number >= 1 ? (base.topic === 'eggs-to-set' ? { pulletsWanted: number } : base.topic === 'pullets-from' ? { eggsSet: number } : {}) : {}
+      return Object.keys({ ...shipped, ...rate, ...count }).length > 0 ? { ...base, ...shipped, ...rate, ...count } : undefined
+    }
+    case 'lines':
+      if (birds.length > 0) return { ...base, compare: birds.map(({ ref }) => ref) }
+      return goals.length > 0 ? { ...base, goals } : undefined
+    case 'carrier':
+      return moreChicks(base, reading)
+    case 'parents':
+      return birds.length > 0 ? { ...base, sires: birds.filter(({ sex }) => sex !== 'F').map(({ ref }) => ref), dams: birds.some(({ sex }) => sex === 'F') ? birds.filter(({ sex }) => sex === 'F').map(({ ref }) => ref) : base.dams } : undefined
+    case 'fact':
+      return reading.scene.aspects.some((aspect) => aspect === 'why' || aspect === 'more') || reading.has('plain', 'sure') ? base : undefined
+    default:
+      return undefined
+  }
+}
+
+/** "and 5 more, all black": added to the brood. */
+function moreChicks(base: Extract<Question, { kind: 'carrier' }>, reading: Reading): Question | undefined {
+  const count = numberBefore(reading, ({ type, word }) => type === 'chick' || type === 'colour' || word === 'more' || word === 'other', 3)
+  const [brood] = base.flock.broods
+  if (count === undefined) return undefined
+  const shows = reading.tokens.some((token) => token.type === 'colour' && base.allele.toLowerCase().startsWith(token.colour.slice(0, 3)))
+  const sire = brood?.sire ?? 'the cock'
+  const dam = brood?.dam ?? 'the hen'
+  const chicks = [...(brood?.chicks ?? []), { count: Math.round(count), shows }]
+  return { ...base, flock: { ...base.flock, broods: [{ sire, dam, chicks }, ...base.flock.broods.slice(1)] } }
+}
+
+/** The bird that was asked for, put to the one that was told. */
+function completed(last: AskBackQuestion, reading: Reading): Question | undefined {
+  if (last.missing !== 'other-bird' && last.missing !== 'birds') return undefined
+  const [known] = last.birds
+  const bird = reading.scene.birds.find(isSolid)
+  if (!known || !bird) return undefined
+  const sex = bird.sex ?? (/\b(?:roo|rooster|cock|cockerel)\b/iu.test(known.asWritten ?? '') ? 'F' : 'M')
+  const mating: Mating = sex === 'M' ? { sire: bird.ref, dam: known } : { sire: known, dam: bird.ref }
+  return { kind: 'cross', matings: [mating], aspects: aspectsOf(reading), ...commonOf(reading, [bird], [restated(mating)]) }
+}
+
+/** A message that stands by itself is no follow-up. */
+function standsAlone(reading: Reading): boolean {
+  const { scene } = reading
+  if (isToldPair(reading) || pairsIn(reading).some(({ by }) => by === 'sex')) return scene.changes.length === 0
+  if (scene.wanted.some(({ firm, for: birds }) => firm && birds.length > 0)) return true
+  return reading.words.length > 24
+}
+
+/** Short enough to lean on what was said, and with something in it that does. */
+export function followUp(last: Question | undefined, reading: Reading): Question | undefined {
+  if (!last || last.kind === 'silent' || last.kind === 'error' || last.kind === 'decline' || standsAlone(reading)) return undefined
+  if (last.kind === 'ask-back') {
+    const complete = completed(last, reading)
+    if (complete) return complete
+  }
+  const base = baseOf(last)
+  if (!base) return undefined
+  return base.kind === 'cross' ? onCross(base, reading) : onOthers(base, reading)
+}
