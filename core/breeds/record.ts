@@ -1,6 +1,7 @@
 // core/breeds/record.ts: the shape of one bird of the catalogue, and what a row must obey. A bad row is told by its path.
 import * as z from 'zod'
 import { loci } from '../data/loci.ts'
+import { colourIds } from './colours.ts'
 import type { Locus } from '../vocabulary.ts'
 
 const Status = z.enum(['read', 'common practice', 'from memory'])
@@ -94,6 +95,11 @@ export const Breed = z
     family: z.string().min(1), // the bare breed name, shared by its varieties
     class: z.string(), // where show books put it
     type: z.enum(['heavy', 'light', 'bantam', 'landrace', 'hybrid', 'described']),
+    colour: z.string().optional(), // the colour word that tells this variety from its family's others
+    colour: z
+      .string()
+      .refine((id) => colourIds.includes(id), 'no such colour in core/data/colours.json')
+      .optional(), // absent: many colours, or none described
     alsoCalled: list(z.string()),
     misspelt: list(z.string()),
     shows: list(list(z.string()).refine((any) => any.length > 0, 'want at least one allele')).optional(), // of each inner list the bird shows at least one
