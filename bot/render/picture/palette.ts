@@ -38,7 +38,7 @@ export const rooms: Readonly<Record<Room, RoomTones>> = {
     soft: '#b9b2a3',
     line: '#41474a',
     stage: '#66726f',
-    yard: '#59645f',
+    yard: '#67726d',
     onStage: '#ffffff',
     shadow: '#4c5754',
     point: '#c3caff',
@@ -66,7 +66,7 @@ const down = (back: string, light: string, edge: string, belly: string, stripe: 
 
 export const downs: Readonly<Record<Chick['colour'], DownTones>> = {
   black: down('#35302f', '#4b4543', '#191615', '#ebe0b6', '#191615'),
-  'blue-grey': down('#7b8894', '#919da8', '#4d5863', '#e9e6da', '#4f5b66'),
+  'blue-grey': down('#7b8894', '#919da8', '#414b55', '#e9e6da', '#4f5b66'),
   'smoky white': down('#d9dcdb', '#ebedec', '#8e9596', '#f5f4ee', '#a9b0b2'),
   'lavender grey': down('#b3b3c2', '#c6c6d3', '#777889', '#efedec', '#878899'),
   chocolate: down('#654436', '#7a5646', '#3a241b', '#e6d3ac', '#3a241b'),
@@ -141,20 +141,26 @@ export const flesh = {
   darkFace: '#4f3a44',
 } as const
 
-/** Legs of grown birds; the words are those of the core, so an unknown one falls back to horn. */
-export const shanks: Readonly<Record<string, string>> = {
+/** Legs of grown birds, by the core's words. */
+const shanks: Readonly<Record<string, string>> = {
   yellow: '#e6b53a',
+  'dusky yellow': '#b8943c',
   white: '#efd9c4',
   'pinkish white': '#efcfc0',
+  'dusky white': '#c9b3a1',
   slate: '#6c7a8a',
+  'dark slate': '#4c5763',
+  'pale slate': '#9aa5b1',
   blue: '#6c7a8a',
   willow: '#8d9a4c',
+  'dark willow': '#666f38',
+  'pale willow': '#b3bc80',
   dark: '#4a4746',
   black: '#3b3838',
   horn: '#c9b487',
 }
 
-export const shells: Readonly<Record<string, string>> = {
+const shells: Readonly<Record<string, string>> = {
   white: '#fbf8f1',
   cream: '#f1e3c6',
   tinted: '#ecd9bd',
@@ -167,9 +173,16 @@ export const shells: Readonly<Record<string, string>> = {
   olive: '#83835a',
 }
 
-/** The core's word for a shell, e.g. 'light brown' or 'pale blue-green'; brown where it is none of these. */
-export const shellTone = (word: string): string =>
-  shells[word] ?? Object.entries(shells).find(([known]) => word.includes(known))?.[1] ?? shells['brown']!
+/** The entry whose word comes first in what the core says, e.g. 'dark slate' in 'dark slate or dark willow'; of two at one place the longer. */
+function named(table: Readonly<Record<string, string>>, said: string, otherwise: string): string {
+  const found = Object.keys(table).filter((word) => said.includes(word))
+  const [first] = found.toSorted((a, b) => said.indexOf(a) - said.indexOf(b) || b.length - a.length)
+  return table[first ?? otherwise]!
+}
+/** Brown where the core's word is none that is known here. */
+export const shellTone = (said: string): string => named(shells, said, 'brown')
+/** The colour of horn where the core's word is none that is known here. */
+export const shankTone = (said: string): string => named(shanks, said, 'horn')
 
 /** Legs of a day-old chick: pigment of the shank comes later, so only pale, yellow or dark skin shows. */
 export const hatchLegs = ({ chick, skin }: Look): string =>

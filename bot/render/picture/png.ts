@@ -7,10 +7,11 @@ export type Pixels = { readonly width: number; readonly height: number; readonly
  * A PNG with a palette (PNG specification, third edition, colour type 3). All pixels are taken as opaque.
  *
  * @param colours size of the palette, at most 256; fewer make a smaller file and coarser edges
+ * @param named '#rrggbb' of the drawing's own colours, which come before those of soft edges
  */
-export function encode({ width, height, rgba }: Pixels, colours: number): Uint8Array {
+export function encode({ width, height, rgba }: Pixels, colours: number, named: readonly string[] = []): Uint8Array {
   const runs = runsOf(new Uint32Array(rgba.buffer, rgba.byteOffset, width * height), width)
-  const { palette, indexOf } = reduce(runs, colours)
+  const { palette, indexOf } = reduce(runs, colours, named)
   return Buffer.concat([
     signature,
     chunk('IHDR', header(width, height)),
@@ -80,8 +81,8 @@ function rows(runs: Runs, width: number, height: number, indexOf: (colour: numbe
 type Reduced = { readonly palette: readonly number[]; readonly indexOf: (colour: number) => number }
 
 /** The colours of whole areas, then the commonest of the soft edges; every other colour becomes one near to it. */
-function reduce(runs: Runs, most: number): Reduced {
-  const palette = commonest(runs, most)
+function reduce(runs: Runs, most: number, named: readonly string[]): Reduced {
+  const palette = commonest(runs, most, new Set(named.map((colour) => cellOf(fromHex(colour)))))
   const near = new Int16Array(cells).fill(-1)
   palette.forEach((colour, at) => {
     near[cellOf(colour)] = at
@@ -120,7 +121,7 @@ function nearestOf(palette: readonly number[]): (r: number, g: number, b: number
 }
 
 /** Colours by weight. Pixels that lie in a run of their own colour weigh more: those are areas, not soft edges. */
-function commonest(runs: Runs, most: number): readonly number[] {
+function commonest(runs: Runs, most: number, named: ReadonlySet<number>): readonly number[] {
   const weights = new Uint32Array(cells)
   const colours = new Uint32Array(cells)
   const seen: number[] = []
@@ -132,12 +133,17 @@ function commonest(runs: Runs, most: number): readonly number[] {
     if (weights[cell] === 0 || area) colours[cell] = colour
     weights[cell]! += area ? length * areaWeight : length
   }
+  const weightOf = (cell: number): number => weights[cell]! * (named.has(cell) ? namedWeight : 1)
   return seen
-    .toSorted((a, b) => weights[b]! - weights[a]!)
+    .toSorted((a, b) => weightOf(b) - weightOf(a))
     .slice(0, most)
     .map((cell) => colours[cell]!)
 }
 const areaWeight = 8
+const namedWeight = 12
+
+/** As it lies in memory: red in the lowest byte. */
+const fromHex = (colour: string): number => Buffer.from(`${colour.slice(1)}ff`, 'hex').readUInt32LE()
 
 const channels = (colour: number): readonly [red: number, green: number, blue: number] => [
   colour & 255,

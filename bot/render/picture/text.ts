@@ -29,7 +29,7 @@ export function words(text: string, setting: Setting): Words {
         const { path, scale } = outlineOf(line, face, size)
         const free = width - widthOf(line, face, size)
         const left = x + free * { left: 0, centre: 0.5, right: 1 }[align]
-        return svg`<path data-words="${line}" fill="${colour}" transform="translate(${whole(left)} ${whole(y + size * 0.96 + row * step)}) scale(${scale})" d="${path}"/>`
+        return svg`<path data-words="${line}" data-box="${x} ${width}" fill="${colour}" transform="translate(${whole(left)} ${whole(y + size * 0.96 + row * step)}) scale(${scale})" d="${path}"/>`
       })}`,
   }
 }

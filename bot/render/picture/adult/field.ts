@@ -24,7 +24,7 @@ export function feathers(outline: Outline, { from, long, wide }: Lie): readonly 
       const angle = (turn + (row % 2) / 2) * step
       const at: Point = [from[0] + Math.cos(angle) * radius, from[1] + Math.sin(angle) * radius]
       if (fits(at, angle, long, wide, corners))
-        found.push({ x: at[0], y: at[1], angle, row, chance: scatter(row * 57 + turn) })
+        found.push({ x: at[0], y: at[1], angle, row, chance: scatter(scatter(row) * 997 + turn * 31.7) })
     }
   }
   return found

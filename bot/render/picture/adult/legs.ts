@@ -2,17 +2,13 @@
 import type { Look } from '../../../../core/looks/look.ts'
 import { softShape } from '../downy.ts'
 import { closed, type Outline, type Point } from '../curve.ts'
-import { shanks, type FeatherTones } from '../palette.ts'
+import { shankTone, type FeatherTones } from '../palette.ts'
 import { placed, svg, type Markup } from '../svg.ts'
 import type { Shape } from './shape.ts'
 
 /** Both legs, the far one first; drawn under the body. */
 export const legsOf = (look: Pick<Look, 'form' | 'shank'>, shape: Shape, tones: FeatherTones): Markup => svg`
   ${shape.hocks.map((hock, at) => [shank(hock, shape.ground, shankTone(look.shank), look.form), feathering(hock, look.form, tones), thigh(shape.thighs[at]!, tones)])}`
-
-/** The colour for the core's word of a shank; horn for a word that is not in the palette. */
-export const shankTone = (word: string): string =>
-  shanks[word] ?? Object.entries(shanks).find(([known]) => word.includes(known))?.[1] ?? shanks['horn']!
 
 function shank([x, y]: Point, ground: number, colour: string, { toes }: Look['form']): Markup {
   const foot = ground - 3

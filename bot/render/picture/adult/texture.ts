@@ -82,7 +82,7 @@ const wears: Readonly<Record<Texture, Wear>> = {
   striped: { path: (at, lie) => drop(at, lie, -0.6, 0.5, 0.36), stroke: 0 },
   edged: { path: (at, lie) => rim(at, lie), stroke: 1.3 },
   leaking: { of: ({ chance }) => chance < 0.6, path: (at, lie) => rim(at, lie, 0.9), stroke: 1.4 },
-  tipped: { of: ({ chance }) => chance < 0.36, path: (at, lie) => drop(at, lie, 0.05, 0.75, 0.4), stroke: 0 },
+  tipped: { of: ({ chance }) => chance < 0.45, path: (at, lie) => drop(at, lie, 0.05, 0.75, 0.4), stroke: 0 },
   flecked: { of: ({ chance }) => chance > 0.72, path: (at, lie) => drop(at, lie, -0.3, 0.4, 0.42), stroke: 0 },
   ticked: { of: ({ chance }) => chance > 0.9, path: (at, lie) => drop(at, lie, -0.1, 0.4, 0.3), stroke: 0 },
   curled: { of: ({ chance }) => chance > 0.4, path: curl, stroke: 1.1 },

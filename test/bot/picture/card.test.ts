@@ -1,0 +1,169 @@
+// test/bot/picture/card.test.ts: the card of a cross: which rows it has, that its words stay in their boxes, that its caption says all.
+import { Resvg } from '@resvg/resvg-js'
+import { describe, expect, test } from 'vitest'
+import { captionOf } from '../../../bot/render/picture/card/caption.ts'
+import { cardOf } from '../../../bot/render/picture/card/card.ts'
+import { drawCard } from '../../../bot/render/picture/card/draw.ts'
+import type { BirdSeen, Case, CrossAnswer } from '../../../core/answer.ts'
+import { breeds } from '../../../core/breeds.ts'
+import { blackSexLink, cross, hen, unsexed } from '../render/samples.ts'
+import { shareOf, withLooks } from './looks.ts'
+
+const blues = [
+  shareOf(0.5, { chick: { colour: 'blue-grey', words: 'blue-grey' }, plumage: { black: 'blue' } }, { adult: 'blue' }),
+  shareOf(
+    0.25,
+    { chick: { colour: 'smoky white', words: 'smoky white' }, plumage: { black: 'splash' } },
+    { adult: 'splash: pale with blue flecks' },
+  ),
+  shareOf(0.25, {}, { adult: 'black' }),
+]
+const blueByBlue: Case = { ...withLooks(blackSexLink, blues, blues), sexing: unsexed }
+const silver: Case = { ...blackSexLink, weight: 0.7, given: 'the hens are silver under the white, not black' }
+const gold: Case = { ...blackSexLink, weight: 0.3, given: 'the hens are gold under the white', sexing: unsexed }
+
+const samples: readonly (readonly [string, CrossAnswer])[] = [
+  ['one case', cross([blackSexLink])],
+  ['several looks', cross([blueByBlue])],
+  ['two cases', cross([silver, gold])],
+  ['several crosses', severalCrosses(5)],
+]
+function severalCrosses(count: number): CrossAnswer {
+  const one = cross([blackSexLink])
+  return { ...one, crosses: Array.from({ length: count }, () => one.crosses[0]!) }
+}
+
+const card = (answer: CrossAnswer) => cardOf(answer)!
+const markupOf = (answer: CrossAnswer) => drawCard(card(answer), 'light').markup
+const wordsIn = (markup: string): readonly string[] =>
+  [...markup.matchAll(/data-words="([^"]*)"/g)].map(([, words = '']) => plain(words))
+const plain = (escaped: string): string =>
+  escaped.replaceAll('&#39;', "'").replaceAll('&quot;', '"').replaceAll('&amp;', '&')
+
+describe('rows', () => {
+  test('a mating that hangs on nothing has one row and no condition', () => {
+    const [{ rows } = { rows: [] }] = card(cross([blackSexLink])).crosses
+    expect(rows.map(({ given, verdict }) => [given, verdict])).toEqual([['', 'yes']])
+  })
+  test('a case that depends on the parents makes two rows with its words, in words of belief', () => {
+    const [{ rows } = { rows: [] }] = card(cross([silver, gold])).crosses
+    expect(rows.map(({ given }) => given)).toEqual([
+      'If the hens are silver under the white, not black (likely)',
+      'If the hens are gold under the white (less likely)',
+    ])
+  })
+  test('a case in which a keeper would do the same makes no second row; the text has it', () => {
+    const same = { ...silver, weight: 0.3, given: 'the hens are silver and blue' }
+    const [shown] = card(cross([silver, same])).crosses
+    expect(shown?.rows).toHaveLength(1)
+    expect(shown?.moreCases).toContain('in the text')
+  })
+  test('several looks of a sex come with their shares, commonest first; looks that are drawn alike are one', () => {
+    const twice = [
+      ...blues.slice(0, 1).map((one) => ({ ...one, share: 0.25, alleles: 'x' })),
+      ...blues.slice(0, 1).map((one) => ({ ...one, share: 0.25 })),
+      ...blues.slice(1),
+    ]
+    const [{ rows } = { rows: [] }] = card(cross([{ ...blueByBlue, cockerels: twice }])).crosses
+    expect(rows[0]?.cockerels.chicks.map(({ share, words }) => `${share} ${words}`)).toEqual([
+      'half blue-grey',
+      'a quarter smoky white',
+      'a quarter black with a pale belly',
+    ])
+    expect(rows[0]?.chicksAlike).toBe(true)
+  })
+  test('no figure from memory: a sign that rests on it says so', () => {
+    const sexing = {
+      ...blackSexLink.sexing,
+      signs: blackSexLink.sexing.signs.map((sign) => ({ ...sign, status: 'from memory' as const })),
+    }
+    const [{ rows } = { rows: [] }] = card(cross([{ ...blackSexLink, sexing }])).crosses
+    expect(rows[0]?.sure).toContain('memory')
+    expect(rows[0]?.sure).not.toMatch(/\d/)
+  })
+})
+
+/** Where the renderer itself says that the ink of each line lies. */
+function inkOf(markup: string) {
+  const lines = markup.match(/<path data-words[^>]*>/g) ?? []
+  return lines.map((line) => {
+    const [, box = '', whole = ''] = /data-box="([^"]*)"/.exec(line) ?? []
+    const [left = 0, width = 0] = box.split(' ').map(Number)
+    const ink = new Resvg(
+      `<svg xmlns="http://www.w3.org/2000/svg" width="720" height="2000" viewBox="-180 -500 720 2000">${line}</svg>`,
+      { font: { loadSystemFonts: false } },
+    ).getBBox()
+    return { words: /data-words="([^"]*)"/.exec(line)?.[1] ?? whole, left, right: left + width, ink }
+  })
+}
+
+const longest = breeds
+  .map(({ name }) => name)
+  .toSorted((a, b) => b.length - a.length)
+  .slice(0, 12)
+const named = (sire: BirdSeen, dam: BirdSeen): CrossAnswer => {
+  const answer = cross([
+    { ...silver, given: `${sire.breed ?? 'the cock'} is pure for silver and ${dam.breed ?? 'the hens'} are not` },
+    gold,
+  ])
+  return { ...answer, crosses: answer.crosses.map((one) => ({ ...one, sire, dam })) }
+}
+
+describe('words stay in their boxes', () => {
+  test.each(longest)('%s on both sides', (breed) => {
+    const bird = { breed, line: 'production' }
+    for (const { words, left, right, ink } of inkOf(markupOf(named(bird, bird)))) {
+      expect(ink, words).toBeDefined()
+      expect(ink!.x, words).toBeGreaterThanOrEqual(left - 0.6)
+      expect(ink!.x + ink!.width, words).toBeLessThanOrEqual(right + 0.6)
+    }
+  })
+  test('a bird bred from birds bred from birds', () => {
+    const f1 = { cross: { sire: { breed: longest[0] }, dam: { breed: longest[1] } } }
+    const f2 = { cross: { sire: f1, dam: f1 } }
+    for (const { words, left, right, ink } of inkOf(markupOf(named(f2, f2)))) {
+      expect(ink!.x, words).toBeGreaterThanOrEqual(left - 0.6)
+      expect(ink!.x + ink!.width, words).toBeLessThanOrEqual(right + 0.6)
+    }
+  })
+  test('a keeper’s own name in letters the font lacks, or in one endless word', () => {
+    const odd = { name: `${'Kukkuruu'.repeat(12)} 🐓` }
+    for (const { words, right, ink } of inkOf(markupOf(named(odd, odd))))
+      expect(ink!.x + ink!.width, words).toBeLessThanOrEqual(right + 0.6)
+    expect(wordsIn(markupOf(named(odd, odd))).join()).not.toContain('🐓')
+  })
+})
+
+describe('the caption says all that the picture says', () => {
+  test.each(samples)('%s', (_, answer) => {
+    const caption = flat(captionOf(card(answer)))
+    const said = wordsIn(markupOf(answer)).map((line) => flat(line.replace(/[♂♀…]/g, '')))
+    expect(said.length).toBeGreaterThan(8)
+    for (const line of said) expect(caption).toContain(line)
+  })
+  test('eggs and shells of the daughters are in it', () => {
+    const caption = captionOf(
+      card(cross([{ ...blackSexLink, hen: { ...hen, shell: [{ colour: 'olive', share: 1 }] } }])),
+    )
+    expect(caption).toContain('olive shells')
+    expect(caption).toMatch(/about 240 eggs/)
+  })
+})
+const flat = (text: string): string => text.toLowerCase().replaceAll(/\s+/g, ' ').trim()
+
+test('the sexes differ by frame, side and facing, not by colour', () => {
+  const markup = markupOf(cross([blackSexLink]))
+  const frames = [...markup.matchAll(/<rect x="([\d.]+)"[^>]*width="166"[^>]*rx="(\d+)" fill="(#\w+)"/g)]
+  expect(frames.map(([, x, corner]) => [x, corner])).toEqual([
+    ['10', '4'],
+    ['184', '16'],
+  ])
+  expect(new Set(frames.map(([, , , fill]) => fill)).size).toBe(1)
+})
+
+test('markup in a name is drawn as letters, never obeyed', () => {
+  const markup = markupOf(named({ name: '<svg onload="x">' }, { breed: 'A & B' }))
+  expect(markup).not.toContain('<svg onload')
+  expect(wordsIn(markup)).toContain('A & B')
+  expect(markup).toContain('&lt;svg onload')
+})
