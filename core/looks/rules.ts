@@ -7,6 +7,7 @@ import { extenders } from './rules/extenders.ts'
 import { feather } from './rules/feather.ts'
 import { ground } from './rules/ground.ts'
 import { head } from './rules/head.ts'
+import { lacing } from './rules/lacing.ts'
 import { limbs } from './rules/limbs.ts'
 import { maskers } from './rules/maskers.ts'
 import { mottling } from './rules/mottling.ts'
@@ -26,6 +27,7 @@ export const colourRules: readonly Rule[] = [
   ...extenders,
   ...restrictors,
   ...patterning,
+  ...lacing,
   ...reds,
   ...silver,
   ...dominantWhite,

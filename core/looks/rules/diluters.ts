@@ -2,59 +2,8 @@
 import { literature as by } from '../../data/literature.ts'
 import { copies, has, pure } from '../carries.ts'
 import type { Draft, Patch, Rule } from '../rule.ts'
+import { blue, chocolate, dun, khaki, lavender, recoloured, splash } from './recolour.ts'
 
-type Black = Draft['black']
-type Down = Draft['down']
-type Recolour = { readonly feather: Partial<Record<Black, Black>>; readonly down: Partial<Record<Down, Down>> }
-
-const blue: Recolour = {
-  feather: { black: 'blue' },
-  down: { black: 'blue-grey', 'dark brown': 'blue-grey' },
-}
-const splash: Recolour = {
-  feather: { black: 'splash' },
-  down: { black: 'smoky white', 'dark brown': 'smoky white' },
-}
-const chocolate: Recolour = {
-  feather: { black: 'chocolate', blue: 'mauve' },
-  down: { black: 'chocolate', 'dark brown': 'chocolate', 'blue-grey': 'mauve' },
-}
-const dun: Recolour = {
-  feather: { black: 'dun', chocolate: 'khaki', blue: 'khaki', mauve: 'khaki' },
-  down: { black: 'dun', 'dark brown': 'dun', chocolate: 'khaki', 'blue-grey': 'khaki', mauve: 'khaki' },
-}
-const khaki: Recolour = {
-  feather: { black: 'khaki', chocolate: 'khaki', blue: 'khaki', mauve: 'khaki' },
-  down: { black: 'khaki', 'dark brown': 'khaki', chocolate: 'khaki', 'blue-grey': 'khaki', mauve: 'khaki' },
-}
-const lavender: Recolour = {
-  feather: {
-    black: 'lavender',
-    blue: 'pale lavender',
-    chocolate: 'pale lavender',
-    mauve: 'pale lavender',
-    dun: 'pale lavender',
-    khaki: 'pale lavender',
-  },
-  down: {
-    black: 'lavender grey',
-    'dark brown': 'lavender grey',
-    'blue-grey': 'lavender grey',
-    chocolate: 'lavender grey',
-    mauve: 'lavender grey',
-    dun: 'lavender grey',
-    khaki: 'lavender grey',
-    brown: 'grey-brown',
-    'golden brown': 'grey-brown',
-    buff: 'cream',
-    'red-buff': 'cream',
-  },
-}
-
-const recoloured = ({ black, down }: Draft, { feather, down: downs }: Recolour): Patch => ({
-  black: feather[black] ?? black,
-  down: downs[down] ?? down,
-})
 const coloured = ({ black, white }: Draft): boolean => black !== 'none' && !white
 const faint = ({ headSpotClear }: Draft): Patch => (headSpotClear === 'clear' ? { headSpotClear: 'faint' } : {})
 const touched = ({ black }: Draft): boolean => black !== 'black' && !black.startsWith('white')
