@@ -95,7 +95,6 @@ export const Breed = z
     family: z.string().min(1), // the bare breed name, shared by its varieties
     class: z.string(), // where show books put it
     type: z.enum(['heavy', 'light', 'bantam', 'landrace', 'hybrid', 'described']),
-    colour: z.string().optional(), // the colour word that tells this variety from its family's others
     colour: z
       .string()
       .refine((id) => colourIds.includes(id), 'no such colour in core/data/colours.json')
