@@ -3,6 +3,7 @@ import { askBird } from './engine/ask.ts'
 import { conflict } from './engine/conflict.ts'
 import { askEverybody } from './engine/everybody.ts'
 import { doubles, fractions, type Tables } from './engine/factor.ts'
+import { leaveOut } from './engine/leaveOut.ts'
 import { formatRatio, type Ratio, toNumber } from './engine/num.ts'
 import type { Outcome } from './engine/outcome.ts'
 import type { Pedigree } from './engine/pedigree.ts'
@@ -29,7 +30,7 @@ export type StatementAnswer =
   | { readonly error: string }
 
 /** Cells up to which fractions are worked out beside the doubles: about a second. */
-const exactCells = 1e5
+const exactCells = 2e4
 
 /** Answers a flock statement. Never throws on account of what the JSON holds. */
 export function answerStatement(json: unknown): StatementAnswer {
@@ -55,12 +56,14 @@ function understand(
 
 function answer(pedigree: Pedigree, query: Query): StatementAnswer {
   const quick = ask(pedigree, query, doubles)
-  if (quick.kind === 'too-large') return tooLarge(pedigree, quick)
+  if (quick.kind === 'too-large') return tooLarge(pedigree, query, quick)
   const exact = ask(pedigree, query, fractions, quick.kind === 'impossible' ? undefined : exactCells)
   if (exact.kind === 'impossible') return { conflict: conflictOf(pedigree) }
   const fraction = exact.kind === 'answer' ? inFractions(exact.answer) : {}
   if (quick.kind === 'answer') return { ...inDoubles(quick.answer), ...fraction }
-  return exact.kind === 'answer' ? { ...inDoubles(asDoubles(exact.answer)), ...fraction } : tooLarge(pedigree, exact)
+  return exact.kind === 'answer'
+    ? { ...inDoubles(asDoubles(exact.answer)), ...fraction }
+    : tooLarge(pedigree, query, exact)
 }
 
 type Classes<T> = { readonly classes: ReadonlyMap<string, T>; readonly evidence: T }
@@ -99,12 +102,16 @@ const conflictOf = (pedigree: Pedigree): { bird: string; reading: string }[] =>
   }))
 
 function tooLarge(
-  { birds }: Pedigree,
+  pedigree: Pedigree,
+  { bird, items }: Query,
   { cells, budget, widest }: Extract<Outcome<never>, { kind: 'too-large' }>,
 ): StatementAnswer {
-  const names = widest.map((bird) => `"${birds[bird]!.id}"`).join(', ')
+  const names = (birds: readonly number[]): string => birds.map((number) => pedigree.birds[number]!.id).join(', ')
   const about = (n: number): string => n.toExponential(1)
-  return {
-    error: `individuals: this would take ${about(cells)} table cells, more than the ${about(budget)} allowed; leave out some of ${names} or readings that may be wrong`,
-  }
+  const gone = leaveOut(pedigree, bird, items, budget)
+  const hint =
+    gone === undefined
+      ? `take readings that may be wrong as certain, or leave out some of ${names(widest)}`
+      : `it would do to leave out ${gone.length} birds: ${names(gone)}`
+  return { error: `individuals: this would take ${about(cells)} table cells, more than ${about(budget)}; ${hint}` }
 }

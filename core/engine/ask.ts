@@ -113,10 +113,12 @@ function blocksOf<T, W, S>(
       return a < b && one !== undefined && other !== undefined && component[one] === component[other] ? [[a, b]] : []
     }),
   )
-  return united(groups, [...seen.map((item) => item.groups), ...related]).map((set) => ({
+  const ties = [...seen.map((item) => item.groups).filter(({ length }) => length > 0), ...related]
+  const sets = seen.every((item) => item.groups.length > 0) ? united(groups, ties) : [...united(groups, ties), []]
+  return sets.map((set) => ({
     groups: set,
-    items: seen.flatMap((item, i) =>
-      item.groups.every((group) => set.includes(group)) && item.groups.length > 0 === set.length > 0 ? [i] : [],
+    items: seen.flatMap(({ groups: [first] }, i) =>
+      (first === undefined ? set.length === 0 : set.includes(first)) ? [i] : [],
     ),
     scope: set.flatMap((group) => variable(group) ?? []),
   }))

@@ -13,15 +13,17 @@ export type Collected<T, W, S> = {
   /** The message each bucket sends to its parent, and the factor taken out of it. */
   readonly up: readonly W[]
   readonly scales: readonly S[]
-  /** The one or two tables whose product is the joint table of the bucket. */
-  readonly halves: readonly Halves<W>[]
+  /** The one or two tables whose product is the joint table of the bucket, where they are few enough to be kept. */
+  readonly halves: readonly (Halves<W> | undefined)[]
 }
 type Halves<W> = readonly [Placed<W>, Placed<W>?]
+
+const keptCells = 1 << 23
 
 /** The upward pass. `given` holds a table for each of the first scopes of the plan; scopes without one only keep variables together. */
 export function collect<T, W, S>(plan: Plan, given: readonly W[], tables: Tables<T, W, S>): Collected<T, W, S> {
   const recipes = plan.buckets.map((_, b) => recipeOf(plan, b, given.length))
-  const state = { up: [] as W[], scales: [] as S[], halves: [] as Halves<W>[] }
+  const state = { up: [] as W[], scales: [] as S[], halves: [] as (Halves<W> | undefined)[] }
   const collected = { plan, tables, given, recipes, ...state }
   plan.buckets.forEach((_, b) => send(collected, state, b))
   return collected
@@ -37,7 +39,7 @@ export function revise<T, W, S>(from: Collected<T, W, S>, factor: number, table:
   return collected
 }
 
-type State<W, S> = { readonly up: W[]; readonly scales: S[]; readonly halves: Halves<W>[] }
+type State<W, S> = { readonly up: W[]; readonly scales: S[]; readonly halves: (Halves<W> | undefined)[] }
 
 function send<T, W, S>(collected: Collected<T, W, S>, { up, scales, halves }: State<W, S>, b: number): void {
   const { plan, tables, recipes } = collected
@@ -46,7 +48,7 @@ function send<T, W, S>(collected: Collected<T, W, S>, { up, scales, halves }: St
   const message = tables.sum(own, recipes[b]!.message, cells / plan.sizes[variable]!)
   scales[b] = tables.settle(message)
   up[b] = message
-  halves[b] = own
+  halves[b] = plan.cells <= keptCells ? own : undefined
 }
 
 /** Follows the recipe of a bucket. */
@@ -86,7 +88,7 @@ export function distribute<T, W, S>(collected: Collected<T, W, S>): Beliefs<W> {
   const { buckets, sizes } = plan
   const down: (Placed<W> | undefined)[] = []
   const fall = (b: number, at: Index, cells: number): W => {
-    const [one, two] = halves[b]!
+    const [one, two] = halves[b] ?? halvesOf(collected, b)
     const above = buckets[b]!.parent < 0 ? undefined : (down[b] ??= fromAbove(b))
     return tables.sum(two === undefined ? [one, above] : [one, two, above], at, cells)
   }

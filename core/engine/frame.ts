@@ -20,7 +20,7 @@ export type Frame<T> = {
   readonly ownName: (bird: Bird, sex: Sex, group: number) => string
   /** Weight of a diplotype by what is read of this one group of the bird, and by its prior if it is a founder. */
   readonly own: (bird: Bird, sex: Sex, group: number, diplotype: number) => T
-  /** What is read of several groups of the bird at once. */
+  /** What is read of several groups of the bird at once, and what is the same whatever it is. */
   readonly across: (bird: Bird) => readonly Reading[]
 }
 
@@ -59,7 +59,7 @@ export function frame<T>(pedigree: Pedigree, lumped: readonly Lumped[], ring: Ri
       const before = bird.parents ? ring.one : (start(bird, sex, group).get(diplotype) ?? ring.zero)
       return readingsOf(bird, group).reduce((w, reading) => ring.times(w, seen(reading).at(sex, [diplotype])), before)
     },
-    across: (bird) => bird.readings.filter((reading) => seen(reading).groups.length > 1),
+    across: (bird) => bird.readings.filter((reading) => seen(reading).groups.length !== 1),
   }
 }
 

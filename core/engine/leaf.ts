@@ -19,7 +19,7 @@ export type Part<T> = {
   readonly codes: readonly (readonly number[])[]
 }
 
-/** The parts of a leaf; one without groups holds what is the same whatever the bird is. */
+/** The parts of a leaf. Readings that are the same whatever it is stand with the sex, or in a part without groups. */
 export function partsOf<T>(frame: Frame<T>, narrowed: Narrowed, bird: number): readonly Part<T>[] {
   const leaf = frame.pedigree.birds[bird]!
   const sexes = sexesOf(leaf)
@@ -27,24 +27,24 @@ export function partsOf<T>(frame: Frame<T>, narrowed: Narrowed, bird: number): r
   const across = frame
     .across(leaf)
     .map((reading) => (sexes.length > 1 ? whole(frame, reading) : residual(frame, sexes[0]!, left, reading)))
-  const sexed =
+  const bySex =
     sexes.length > 1 ? left.flatMap((_, group) => (tellsSex(frame, narrowed, bird, group) ? [group] : [])) : []
-  const ties = [...across.map(({ groups }) => groups), ...(sexed.length > 0 ? [sexed] : [])]
-  return united(
+  const loose = across.some(({ groups }) => groups.length === 0)
+  const ties = [
+    ...across.map(({ groups }) => groups).filter(({ length }) => length > 0),
+    ...(bySex.length > 0 ? [bySex] : []),
+  ]
+  const sets = united(
     left.map((_, group) => group),
     ties,
-  ).map((groups) => {
-    const own = across.filter(
-      (reading) => groups.includes(reading.groups[0] ?? -1) || reading.groups.length + groups.length === 0,
+  )
+  const [home = -1] = bySex
+  return (loose && bySex.length === 0 ? [...sets, []] : sets).map((groups) => {
+    const withSex = groups.includes(home) || (groups.length === 0 && sexes.length > 1)
+    const own = across.filter(({ groups: [first] }) =>
+      first === undefined ? groups.includes(home) || groups.length === 0 : groups.includes(first),
     )
-    return part(
-      frame,
-      narrowed,
-      bird,
-      groups,
-      own,
-      groups.some((group) => sexed.includes(group)) ? sexes : sexes.slice(0, 1),
-    )
+    return part(frame, narrowed, bird, groups, own, withSex ? sexes : sexes.slice(0, 1))
   })
 }
 
@@ -62,17 +62,17 @@ function tellsSex<T>(frame: Frame<T>, narrowed: Narrowed, bird: number, group: n
   )
 }
 
-/** Groups gathered into sets so that each tie lies in one set. If some tie has no groups, there is one empty set. */
+/** Groups gathered into sets so that each tie lies in one set. */
 export function united(
   groups: readonly number[],
   ties: readonly (readonly number[])[],
 ): readonly (readonly number[])[] {
   let sets: number[][] = groups.map((group) => [group])
-  for (const tie of ties.filter(({ length }) => length > 0)) {
+  for (const tie of ties) {
     const touched = sets.filter((set) => set.some((group) => tie.includes(group)))
     sets = [...sets.filter((set) => !touched.includes(set)), touched.flat().toSorted((a, b) => a - b)]
   }
-  return ties.some(({ length }) => length === 0) ? [...sets, []] : sets
+  return sets
 }
 
 function part<T>(

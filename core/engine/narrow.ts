@@ -27,6 +27,7 @@ export const fitsSex = ({ on, haplotypes }: Lumped, diplotype: number, sex: Sex)
  */
 export function narrow<T>(frame: Frame<T>, matters: readonly number[]): Narrowed | undefined {
   const { birds } = frame.pedigree
+  if (matters.some((bird) => !canBeAtAll(frame, birds[bird]!))) return undefined
   const left: Domain[][] = birds.map(() => [])
   for (const bird of matters) left[bird] = startingDomains(frame, birds[bird]!)
   const rules = rulesOf(frame, matters)
@@ -39,6 +40,15 @@ export function narrow<T>(frame: Frame<T>, matters: readonly number[]): Narrowed
   }
   return matters.every((bird) => left[bird]!.every(({ codes }) => codes.length > 0)) ? left : undefined
 }
+
+/** Readings that are the same whatever the bird is, but for its sex. */
+const canBeAtAll = <T>(frame: Frame<T>, bird: Bird): boolean =>
+  sexesOf(bird).some((sex) =>
+    frame.across(bird).every((reading) => {
+      const { groups, at } = frame.seen(reading)
+      return groups.length > 0 || !frame.ring.isZero(at(sex, []))
+    }),
+  )
 
 const startingDomains = <T>(frame: Frame<T>, bird: Bird): Domain[] =>
   frame.lumped.map((lumped, group) => {
