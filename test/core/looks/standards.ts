@@ -65,6 +65,13 @@ export const colours = {
     red,
     down: paleGold,
   },
+  'black-tailed buff': {
+    cock: ['black-tailed', 'columbian'],
+    hen: ['black-tailed', 'columbian'],
+    black: ['black'],
+    red: ['gold', 'buff'],
+    down: paleGold,
+  },
   'light columbian': { ...columbian, red: silver, down: paleSilver },
   'buff columbian': { ...columbian, red: ['gold', 'buff'], down: paleGold },
   'barred columbian': { ...columbian, red: silver, down: paleSilver, barred: true },
@@ -281,7 +288,7 @@ export const standards: Readonly<Record<string, Standard>> = {
   "Porcelain d'Uccle": like('porcelain', 'single', 'any', 'muffs', 'feathered'),
   'Black Rosecomb bantam': like('black', 'rose', 'slate'),
   'Gold Dutch bantam': like('black-red', 'single', 'slate'),
-  Nankin: like('buff', 'rose', 'any'),
+  Nankin: like('black-tailed buff', 'rose', 'any'),
 
   'Black Ameraucana': ameraucana('black'),
   'Blue Ameraucana': ameraucana('blue'),
@@ -401,7 +408,7 @@ export const standards: Readonly<Record<string, Standard>> = {
   'Black Andalusian': like('black', 'single', 'slate'),
   'White-faced Black Spanish': like('black', 'single', 'slate'),
   'Sicilian Buttercup': like('buttercup', 'buttercup', 'willow'),
-  Catalana: like('buff', 'single', 'slate'),
+  Catalana: like('black-tailed buff', 'single', 'slate'),
 
   'Black Orpington': like('black', 'single', 'slate'),
   'Buff Orpington': like('buff', 'single', 'white'),
