@@ -1,6 +1,6 @@
 // core/genotype.ts: genotypes as keepers write them, read into loci and alleles, and printed in one normal form.
 import { loci, locusIds, type LocusId } from './data/loci.ts'
-import { alleleNamed, type NamedAllele } from './genotype/allele.ts'
+import { alleleNamed, contrasted, type NamedAllele } from './genotype/allele.ts'
 import { halves, isWChromosome, tellsNothing, tidy } from './genotype/halves.ts'
 import type { FaultQuestion, ToldGenotype } from './question.ts'
 import type { Genotype, Result, Sex } from './vocabulary.ts'
@@ -38,7 +38,7 @@ function unknown(written: string, near?: NamedAllele): { readonly ok: false; rea
 
 function pairOf(word: string, written: readonly string[]): Result<ToldPair, GenotypeFault> {
   const told = written.filter((half, i) => !tellsNothing(half) && !isWChromosome(half, written[1 - i] ?? ''))
-  const read = told.map(alleleNamed)
+  const read: readonly (NamedAllele | undefined)[] = contrasted(told[0] ?? '', told[1] ?? '') ?? told.map(alleleNamed)
   const first = read.find((allele) => allele !== undefined)
   const missing = told[read.indexOf(undefined)]
   if (missing !== undefined || !first) return unknown(missing ?? word, first)

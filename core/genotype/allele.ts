@@ -66,3 +66,21 @@ function zForm(text: string): NamedAllele | undefined {
   const match = inner === undefined ? undefined : (only(exact.get(inner)) ?? only(bare.get(plain(inner))))
   return match && loci[match.locus].on === 'Z' ? match : undefined
 }
+
+const isCapital = (symbol: string): boolean => symbol[0] !== symbol[0]?.toLowerCase()
+
+/**
+ * Two halves that are one symbol in capitals and in small letters, as `LAV/lav` or `ID/id`: beside each other the
+ * case tells them apart, though alone it would not.
+ */
+export function contrasted(one: string, other: string): readonly NamedAllele[] | undefined {
+  const key = fold(one).replace('+', '')
+  if (one === other || key !== fold(other).replace('+', '') || isCapital(one) === isCapital(other)) return undefined
+  const alike = foldedBare.get(key) ?? []
+  const small = alike.filter(({ allele }) => !isCapital(allele))
+  const pairs = small.flatMap((low) => {
+    const high = alike.find(({ locus, allele }) => locus === low.locus && isCapital(allele))
+    return high ? [isCapital(one) ? [high, low] : [low, high]] : []
+  })
+  return pairs.length === 1 ? pairs[0] : undefined
+}

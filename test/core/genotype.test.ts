@@ -43,6 +43,10 @@ const written: readonly (readonly [string, string])[] = [
   ['Lav+/lav', 'Lav+/lav'],
   ['lav+/lav', 'Lav+/lav'],
   ['K/k', 'K/k+'],
+  ['LAV/lav', 'Lav+/lav'],
+  ['choc/CHOC', 'Choc+/choc'],
+  ['ID/id', 'Id/id+'],
+  ['S+/s+', 'S/s+'],
   ['choc/-', 'choc/-'],
   ['choc+/-', 'Choc+/-'],
   ['id+/id+', 'id+/id+'],
@@ -107,7 +111,7 @@ describe('faults name what cannot be', () => {
     const told = readGenotype(text)
     expect(told.ok ? undefined : told.fault.kind).toBe('malformed')
   })
-  test.each(['LAV/lav', 'ID/ID', 'S+/s+'])('%s could mean two alleles and is not guessed', (text) => {
+  test.each(['LAV/LAV', 'LAV/-', 'ID/ID', 'S+/S+'])('%s could mean two alleles and is not guessed', (text) => {
     const told = readGenotype(text)
     expect(told.ok ? undefined : told.fault.kind).toBe('unknown-allele')
   })
