@@ -1,49 +1,25 @@
 // test/matrix/synapse.test.ts: the bot against a real homeserver (Synapse), asked by real accounts. Runs where test/tools/synapse.sh has been run.
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { echo, newFolder, removeFolder, startBot, told, type Bot } from './with/bot.ts'
-import { comesIn, person, type Person, type Seen } from './with/person.ts'
-import { startSynapse, synapseInstalled, type Account, type Synapse } from './with/synapse.ts'
+import { pythons, startNio } from './with/otherClient.ts'
+import type { Person, Seen } from './with/person.ts'
+import { isInstalled, openScene, type Scene } from './with/scene.ts'
 
-const isInstalled = synapseInstalled()
 test('the chat server to test against is there', () => {
   if (!isInstalled) console.warn('Synapse is not installed: its tests are skipped. test/tools/synapse.sh installs it.')
   expect(isInstalled || process.env['CI'] !== 'true').toBe(true)
 })
 
 describe.skipIf(!isInstalled)('with Synapse', { timeout: 60_000 }, () => {
-  const folder = newFolder()
-  let synapse: Synapse
-  let hen: Account
+  let scene: Scene
   let wren: Person
   let finch: Person
-  let bot: Bot
-  const startAgain = async (): Promise<Bot> => {
-    bot = startBot(echo, told(synapse.url, hen, folder))
-    await bot.says('ready')
-    return bot
-  }
-  const roomWithBot = async (encrypted: boolean, others: readonly Person[] = []): Promise<string> => {
-    const invite = [hen.user, ...others.map(({ id }) => id)]
-    const room = await wren.makeRoom({ encrypted, direct: others.length === 0, invite })
-    for (const other of others) await other.client.joinRoom(room)
-    await comesIn(wren, room, hen.user)
-    return room
-  }
-
   beforeAll(async () => {
-    synapse = await startSynapse()
-    hen = await synapse.register('hen')
-    wren = await person(synapse.url, await synapse.register('wren'))
-    finch = await person(synapse.url, await synapse.register('finch'))
-    await startAgain()
+    scene = await openScene()
+    wren = scene.wren
+    finch = await scene.join('finch')
+    await scene.start()
   }, 60_000)
-  afterAll(async () => {
-    await bot?.stop('SIGTERM')
-    wren?.stop()
-    finch?.stop()
-    await synapse?.remove()
-    removeFolder(folder)
-  })
+  afterAll(() => scene?.clear())
 
   const wordsOf = ({ content }: Seen): unknown => content['body']
   const editsOf = (who: Person, event: string): readonly Seen[] =>
@@ -53,7 +29,7 @@ describe.skipIf(!isInstalled)('with Synapse', { timeout: 60_000 }, () => {
     const kind = encrypted ? 'an encrypted' : 'a plain'
 
     test(`in ${kind} direct chat: greeting, question, answer, edit, redaction`, async () => {
-      const room = await roomWithBot(encrypted)
+      const room = await scene.room(encrypted)
       await wren.sees((seen) => seen.find((one) => one.room === room && wordsOf(one) === 'hello'))
       const question = await wren.say(room, 'one')
       const answer = await wren.answerTo(question)
@@ -71,21 +47,21 @@ describe.skipIf(!isInstalled)('with Synapse', { timeout: 60_000 }, () => {
     })
 
     test(`in ${kind} room of three: only when called, in its place, naming the asker`, async () => {
-      const room = await roomWithBot(encrypted, [finch])
+      const room = await scene.room(encrypted, [finch])
       const chatter = await wren.say(room, 'lovely weather for the hens')
       const called = await finch.say(room, '!hen one')
       expect((await finch.answerTo(called)).content).toMatchObject({
         body: 're: one',
         'm.mentions': { user_ids: [finch.id] },
       })
-      const mentioned = await wren.say(room, `${hen.user}: two`, { 'm.mentions': { user_ids: [hen.user] } })
+      const mentioned = await wren.say(room, `${scene.hen.user}: two`, { 'm.mentions': { user_ids: [scene.hen.user] } })
       const answer = await wren.answerTo(mentioned)
       expect(wordsOf(answer)).toBe('re: two')
       const followUp = await wren.say(room, 'three', { 'm.relates_to': { 'm.in_reply_to': { event_id: answer.id } } })
       expect(wordsOf(await wren.answerTo(followUp))).toBe('re: three')
       const toAnother = await finch.say(room, 'I think so too', {
         'm.relates_to': { 'm.in_reply_to': { event_id: mentioned } },
-        'm.mentions': { user_ids: [wren.id, hen.user] }, // copied down the chain by the client
+        'm.mentions': { user_ids: [wren.id, scene.hen.user] }, // copied down the chain by the client
       })
       const inThread = await wren.say(room, '!hen four', {
         'm.relates_to': { rel_type: 'm.thread', event_id: chatter },
@@ -101,17 +77,43 @@ describe.skipIf(!isInstalled)('with Synapse', { timeout: 60_000 }, () => {
   }
 
   test('after a stop and a start it is the same device with the same key, answers what was said meanwhile, and nothing twice', async () => {
-    const room = await roomWithBot(true)
+    const room = await scene.room(true)
     const before = await wren.say(room, 'before')
     await wren.answerTo(before)
-    expect(await bot.stop('SIGTERM')).toEqual({ code: 0, signal: null })
+    expect(await scene.bot().stop('SIGTERM')).toEqual({ code: 0, signal: null })
     const meanwhile = [await wren.say(room, 'one'), await wren.say(room, 'two')]
-    await startAgain()
+    await scene.start()
     for (const question of meanwhile) await wren.answerTo(question)
     const after = await wren.say(room, 'after')
     await wren.answerTo(after)
     expect([before, ...meanwhile, after].map((question) => wren.answersTo(question).length)).toEqual([1, 1, 1, 1])
-    const devices = await wren.client.getCrypto()?.getUserDeviceInfo([hen.user], true)
-    expect([...(devices?.get(hen.user)?.keys() ?? [])]).toHaveLength(1)
+    const devices = await wren.client.getCrypto()?.getUserDeviceInfo([scene.hen.user], true)
+    expect([...(devices?.get(scene.hen.user)?.keys() ?? [])]).toHaveLength(1)
   })
+
+  test.each(pythons)(
+    'a client not made by this SDK (matrix-nio under %s) reads its encrypted answer',
+    async (python) => {
+      const robin = await scene.synapse.register(`robin${pythons.indexOf(python)}`)
+      const room = await wren.makeRoom({ encrypted: true, invite: [robin.user] })
+      const nio = startNio(python, scene.synapse.url, robin, room, '!hen one')
+      try {
+        await nio.prints(({ kind }) => kind === 'ready')
+        await wren.client.invite(room, scene.hen.user)
+        await wren.sees((seen) => seen.find((one) => one.room === room && wordsOf(one) === 'hello'))
+        nio.ask()
+        const question = await nio.prints(({ kind }) => kind === 'sent')
+        expect(question['encrypted']).toBe(true)
+        const answer = await nio.prints(({ kind, content }) => kind === 'seen' && Object(content)['body'] === 're: one')
+        expect(answer).toMatchObject({ sender: scene.hen.user, decrypted: true })
+        expect(answer['content']).toMatchObject({
+          msgtype: 'm.notice',
+          'm.mentions': { user_ids: [robin.user] },
+          'm.relates_to': { 'm.in_reply_to': { event_id: question['id'] } },
+        })
+      } finally {
+        nio.stop()
+      }
+    },
+  )
 })

@@ -14,7 +14,13 @@ export type DoorWire = {
   readonly creation: (room: string) => Promise<unknown>
 }
 
-export type Invitation = { readonly room: string; readonly from: string; readonly isEncrypted: boolean }
+export type Invitation = {
+  readonly room: string
+  readonly from: string
+  readonly isEncrypted: boolean
+  /** The room that this one follows, as its maker says. */
+  readonly follows: string | undefined
+}
 
 const Stripped = z.object({
   type: z.string(),
@@ -26,6 +32,8 @@ const InviteState = z.object({
   invite_state: z.object({ events: z.array(z.unknown()).catch([]) }).catch({ events: [] }),
 })
 
+const Creation = z.object({ predecessor: z.object({ room_id: z.string() }) })
+
 /** @param data the room's part of the invitations in a /sync answer */
 export function invitationIn(room: string, data: unknown, me: string): Invitation | undefined {
   const events = (InviteState.safeParse(data).data?.invite_state.events ?? []).flatMap(
@@ -35,7 +43,9 @@ export function invitationIn(room: string, data: unknown, me: string): Invitatio
     (event) => event.type === 'm.room.member' && event.state_key === me && event.content['membership'] === 'invite',
   )
   if (!invited) return undefined
-  return { room, from: invited.sender, isEncrypted: events.some(({ type }) => type === 'm.room.encryption') }
+  const made = Creation.safeParse(events.find(({ type }) => type === 'm.room.create')?.content)
+  const isEncrypted = events.some(({ type }) => type === 'm.room.encryption')
+  return { room, from: invited.sender, isEncrypted, follows: made.data?.predecessor.room_id }
 }
 
 const serverOf = (id: string): string => id.slice(id.indexOf(':') + 1)
@@ -55,8 +65,6 @@ export type Doors = {
   readonly leaveEmpty: (room: string) => Promise<void>
 }
 
-const Creation = z.object({ predecessor: z.object({ room_id: z.string() }) })
-
 export function doorsOf(config: MatrixConfig, store: Store, wire: DoorWire, log: Log): Doors {
   const survived = async (what: string, room: string, work: () => Promise<void>): Promise<boolean> => {
     try {
@@ -69,14 +77,15 @@ export function doorsOf(config: MatrixConfig, store: Store, wire: DoorWire, log:
     }
   }
   return {
-    answer: async ({ room, from, isEncrypted }) => {
+    answer: async ({ room, from, isEncrypted, follows }) => {
       const isAllowed = mayInvite(config, from) || config.invitesToRooms.includes(room)
       if (!isAllowed || (isEncrypted && !config.encryption)) {
         const reason = isAllowed ? invitedToEncrypted : invitedByStranger(whoMay(config))
         await survived('refused an invitation', room, () => wire.leave(room, reason))
         return
       }
-      store.rooms.set(room, { inviter: from })
+      const isMove = follows !== undefined && store.rooms.of(follows) !== undefined
+      store.rooms.set(room, { inviter: from, ...(isMove ? { greeted: true, was: follows } : {}) })
       const isIn = await survived('came into a room', room, () => wire.join(room, [serverOf(from)]))
       if (!isIn) store.rooms.forgetRoom(room)
     },
