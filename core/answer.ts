@@ -110,6 +110,7 @@ export const Hen = z.strictObject({
   liveability: Range, // share alive after a laying year
   carcassKg: Range, // what is left for the pot: a brother at sixteen weeks, dressed
   line: z.string(), // what sets these lines apart, one clause; '' when nothing
+  vigour: z.string().optional(), // how far apart the lines stand and what crossing them adds, one clause; absent where nothing is crossed
   status: z.enum(['read', 'common practice', 'from memory']),
 })
 export type Hen = z.infer<typeof Hen>

@@ -37,10 +37,13 @@ const byYear = (hen: Hen): string => hen.eggsByYear.slice(0, 4).map(range).join(
 const keep = (hen: Hen): string =>
   hen.yearsWorthKeeping ? ` Worth keeping for eggs about ${range(hen.yearsWorthKeeping)} years.` : ''
 
+/** How far apart the lines stand, and what that adds. */
+const vigour = (hen: Hen): string => (hen.vigour === undefined ? '' : ` Taken as ${hen.vigour}.`)
+
 /** One sentence an aspect; aspects that are not of the hen give none. */
 const aspects: Partial<Record<Aspect, (hen: Hen, units: Units) => string>> = {
   eggs: (hen, units) =>
-    `Eggs year by year: perhaps ${byYear(hen)}; ${grams(hen.eggWeightGrams.likely, units)} each; ${shell(hen)}.${keep(hen)}`,
+    `Eggs year by year: perhaps ${byYear(hen)}; ${grams(hen.eggWeightGrams.likely, units)} each; ${shell(hen)}.${keep(hen)}${vigour(hen)}`,
   shell: (hen) => `Shell colour: ${hen.shell.map((s) => `${share(s.share)} ${s.colour}`).join(', ')}.`,
   size: (hen, units) =>
     `Size: hens ${kilograms(hen.bodyWeightKg.likely, units)}, cocks ${kilograms(hen.cockWeightKg.likely, units)}; a dressed cockerel ${kilograms(hen.carcassKg.likely, units)}.`,

@@ -7,6 +7,7 @@ import { distanceSources } from '../data/hen/distance.ts'
 import { energyNeed, yard } from '../data/hen/feed.ts'
 import { growing } from '../data/hen/growing.ts'
 import { persistency } from '../data/hen/laying.ts'
+import { lightHours, managementSources, naturalLight } from '../data/hen/management.ts'
 import { disagreements } from '../data/hen/practice.ts'
 import type { BirdRef, Goal, LinesQuestion } from '../question.ts'
 import type { Citation } from '../vocabulary.ts'
@@ -64,7 +65,7 @@ function saysFor(question: LinesQuestion, shown: readonly Candidate[]): readonly
   }
 }
 
-const model: readonly Citation[] = [...crossing.eggsFirstYear.sources, ...distanceSources]
+const model: readonly Citation[] = [...crossing.eggsFirstYear.sources, ...distanceSources, ...managementSources]
 const feed: readonly Citation[] = [...energyNeed.sources, ...yard.sources]
 
 const sources: Readonly<Record<Topic, readonly Citation[]>> = {
@@ -93,12 +94,25 @@ function usualLines(compare: readonly BirdRef[], shown: readonly Candidate[]): r
   })
 }
 
+/** Under what keeping the eggs compared are laid; none of it where costs alone are asked. */
+function keeping({ topic }: LinesQuestion, shown: readonly Candidate[]): readonly string[] {
+  if (topic !== 'compare' || shown.length === 0) return []
+  const less = [naturalLight.high, naturalLight.low].map((left) => Math.round((1 - left) * 100))
+  return [
+    `the hens get full feed and ${lightHours.low} to ${lightHours.high} hours of light (natural light alone costs ${less.join(' to ')} eggs in 100)`,
+  ]
+}
+
 export function answerLines(question: LinesQuestion): LinesAnswer {
   const shown = birdsShown(question)
   return {
     kind: 'lines',
     summary: fitting(...summaryOf(question, shown)),
-    assumptions: [...assumptionWords(question.assumed), ...usualLines(question.compare, shown)],
+    assumptions: [
+      ...assumptionWords(question.assumed),
+      ...usualLines(question.compare, shown),
+      ...keeping(question, shown),
+    ],
     assumed: question.assumed,
     cautions: cautionFor(due[question.topic]),
     sources: uniqueSources([...sources[question.topic], ...cautionSources(due[question.topic])]),

@@ -14,6 +14,7 @@ import { livingOf } from './living.ts'
 import { shellOf, type BlueShare } from './shell.ts'
 import { boundedSpan, roundedSpan, spanThrough } from './span.ts'
 import { crossbredTrait } from './trait.ts'
+import { vigourOf } from './vigour.ts'
 import { eggsByYear, yearsWorthKeeping } from './years.ts'
 import type { BirdRef } from '../question.ts'
 
@@ -81,6 +82,7 @@ function henOf(figures: HenFigures, blue: readonly BlueShare[], line: string): H
     liveability: roundedSpan(livingOf(daughter), 0.01),
     carcassKg: roundedSpan(carcassKg(figures.cockKg), 0.05),
     line,
+    ...vigourOf(daughter),
     status: worst(['from memory', ...daughter.stocks.map((stock) => stock.status)]),
   }
 }

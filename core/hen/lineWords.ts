@@ -57,5 +57,6 @@ export function lineWords(mating: Mating): string {
   const parts = Math.abs(sire.eggs - dam.eggs) >= 30 ? [between(sire, dam)] : []
   if (parts.length === 0 && sire.purpose === dam.purpose && alike[sire.purpose] !== '') parts.push(alike[sire.purpose])
   if (dam.barred && dam.purpose === 'exhibition' && !sire.barred) parts.push(finelyBarred)
-  return [...parts, ...[mating.sire, mating.dam].flatMap(practiceWords).slice(0, 1)].join('; ')
+  const disputed = parts.length < 2 ? [mating.sire, mating.dam].flatMap(practiceWords).slice(0, 1) : []
+  return [...parts, ...disputed].join('; ')
 }

@@ -4,7 +4,7 @@ import { hatching } from '../../data/hen/hatching.ts'
 import { disagreements } from '../../data/hen/practice.ts'
 import { carcassKg } from '../../hen/expect.ts'
 import { feedPerKgGain, feedToAge, weightAt } from '../../hen/growth.ts'
-import { feedInYear, paidBack, rearingFeedKg, straightRunFeedKg } from '../../hen/money.ts'
+import { feedInYear, keepUntilYear, paidBack, rearingFeedKg, straightRunFeedKg } from '../../hen/money.ts'
 import { persistencyOf } from '../../hen/years.ts'
 import type { LinesQuestion } from '../../question.ts'
 import type { Candidate } from './candidate.ts'
@@ -39,6 +39,16 @@ export const wholeLife: Says = (_question, shown) => {
   return [`Over five laying years: ${parts.join(', ')}.`]
 }
 
+/** Where both prices are told, the years in which eggs pay the feed. */
+const payingYears: Says = ({ prices: { feedPerKg, eggsPerDozen } }, shown) => {
+  if (feedPerKg === undefined || eggsPerDozen === undefined) return []
+  const years = shown.slice(0, 2).map((one) => {
+    const until = keepUntilYear(one.figures, feedPerKg, eggsPerDozen)
+    return until === 0 ? `${one.name} in no year` : `${one.name} to year ${until}`
+  })
+  return [`At these prices the eggs pay for the feed: ${years.join(', ')}.`]
+}
+
 export const feedCost: Says = (question, shown) => {
   const { hens = 1, manner } = question
   const lines = shown.slice(0, 3).map((one) => {
@@ -49,6 +59,7 @@ export const feedCost: Says = (question, shown) => {
   })
   return [
     ...lines,
+    ...payingYears(question, shown),
     'Cold weather adds about a tenth, spilt feed goes on top; good range saves a little.',
     ...askPrice(question),
   ]

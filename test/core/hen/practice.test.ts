@@ -62,6 +62,16 @@ test('where keepers and print differ on a named line both figures are given, and
   expect(cross(bird('Rhode Island Red'), layerWhite).line).not.toMatch(/keepers/)
 })
 
+test('the distance class a cross was reckoned at is stated: red x white of one origin 0.5, red x Sussex 1, one line none', () => {
+  expect(cross(heritageRed, layerWhite).vigour).toMatch(
+    /kindred breeds \(distance 0\.5\): crossing adds about [23] eggs in 100/,
+  )
+  expect(cross(heritageRed, bird('Light Sussex', 'utility')).vigour).toMatch(
+    /unrelated breeds \(distance 1\): .* about 5 eggs in 100/,
+  )
+  expect(cross(heritageRed, heritageRed).vigour).toBeUndefined()
+})
+
 describe('what keepers are told of single crosses (keeper-level estimates)', () => {
   test('Jersey Giant x Australorp: 180 to 230 eggs, in lay at 24 to 28 weeks, 3.2 to 3.9 kg, all inside or at the edge of the ranges', () => {
     const hen = cross(bird('Black Jersey Giant'), bird('Black Australorp'))
