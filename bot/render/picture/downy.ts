@@ -3,13 +3,15 @@ import { along, scatter, through, type Outline, type Point } from './curve.ts'
 import { svg, type Markup } from './svg.ts'
 
 /**
- * A closed path along `outline` (clockwise) with `per` tufts on each curve, at most `length` long, lying towards the
- * tail; `grown` outwards by so much.
+ * A closed path along `outline` with `per` tufts on each curve, at most `length` long, lying towards the tail; `grown`
+ * outwards by so much. The outline may run either way round.
  */
 export function downy(outline: Outline, per: number, length: number, grown = 0): string {
-  const tufts = along(outline, per).flatMap(({ at: [x, y], angle }, seed): Point[] => {
+  const steps = along(outline, per)
+  const out = clockwise(steps.map(({ at }) => at)) ? 1 : -1
+  const tufts = steps.flatMap(({ at: [x, y], angle }, seed): Point[] => {
     const reach = length * (0.4 + 0.6 * scatter(seed))
-    const [outX, outY] = [Math.sin(angle), -Math.cos(angle)]
+    const [outX, outY] = [Math.sin(angle) * out, -Math.cos(angle) * out]
     const [baseX, baseY] = [x + outX * grown, y + outY * grown]
     return [
       [baseX, baseY],
@@ -18,6 +20,13 @@ export function downy(outline: Outline, per: number, length: number, grown = 0):
   })
   return `${through(tufts)}Z`
 }
+
+/** By the sign of the area, y running down. */
+const clockwise = (corners: readonly Point[]): boolean =>
+  corners.reduce((sum, [x, y], at) => {
+    const [nextX, nextY] = corners[(at + 1) % corners.length]!
+    return sum + x * nextY - nextX * y
+  }, 0) > 0
 
 export type Softness = { readonly per: number; readonly length: number; readonly edge: number /* width of the edge */ }
 

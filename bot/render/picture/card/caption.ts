@@ -22,10 +22,10 @@ function crossLines(cross: CrossShown, oneOfSeveral: boolean): readonly string[]
 }
 
 function verdictLines({ given, verdictWords, sure, sign }: Row): readonly string[] {
-  const verdict = [given, verdictWords, sure].filter(Boolean).join(': ')
+  const verdict = [given, [verdictWords, sure].filter(Boolean).join('; ')].filter(Boolean).join(': ')
   return [
     sentence(verdict),
-    sign ? `Look at the ${sign.name}: (${sign.window}) cockerels: ${sign.cockerel}; pullets: ${sign.pullet}.` : '',
+    sign ? `Look at the ${sign.name}, ${sign.window}: cockerels: ${sign.cockerel}; pullets: ${sign.pullet}.` : '',
   ]
 }
 

@@ -58,7 +58,7 @@ export function cardOf(answer: CrossAnswer): Card | undefined {
   const left = shown.length - mostCrosses
   return {
     crosses: shown.slice(0, mostCrosses).map(shown.length > 1 ? brief : full),
-    moreCrosses: left > 0 ? `and ${left} more in the text` : '',
+    moreCrosses: left > 0 ? `And ${left} more in the text` : '',
   }
 }
 
@@ -84,7 +84,7 @@ const named = (
   sire: birdName(sire),
   dam: birdName(dam),
   rows,
-  moreCases: cases.length > rows.length ? 'other cases are in the text' : '',
+  moreCases: cases.length > rows.length ? 'Other cases are in the text' : '',
 })
 
 /** The likeliest case, and the likeliest that would make a keeper do otherwise. */

@@ -100,7 +100,7 @@ function signOf(half: Half, sign: NonNullable<Row['sign']>, room: Room, id: stri
   if (!first) return undefined
   const { onStage } = rooms[room]
   const wide = inside - 2 * lensReach - 8
-  const name = words(`${sign.name}:`, { width: wide, size: 11, face: 'plain', colour: onStage })
+  const name = words(sign.name, { width: wide, size: 11, face: 'plain', colour: onStage })
   const says = words(half.sex === 'M' ? sign.cockerel : sign.pullet, {
     width: wide,
     size: 13,

@@ -45,17 +45,59 @@ const stripes: Readonly<Record<Chick['pattern'], (tones: DownTones) => Markup>> 
     ${line(back, tones.light, 26)}${line(beside, tones.belly, 10, 0.55)}
     ${line(back, tones.stripe, 15, 0.22)}${line(back, tones.stripe, 8, 0.24)}${line(flank, tones.stripe, 6, 0.2)}`,
   'broken stripes': (tones) => svg`
-    ${line(beside, tones.belly, 6, 0.8, '11 8')}${line(back, tones.stripe, 13, 0.95, '15 6')}
-    ${line(flank, tones.stripe, 5, 0.9, '8 6')}${line(eye, tones.stripe, 4, 0.75, '3 6')}`,
+    ${line(beside, tones.belly, 6, 0.55)}
+    <path d="${blotches.map((one) => downy(one, 5, 3)).join('')}" fill="${tones.stripe}"/>
+    <path d="${flecks.map((one) => downy(one, 4, 2)).join('')}" fill="${tones.stripe}" fill-opacity="0.85"/>`,
   'faint stripes': (tones) => svg`
     ${line(back, tones.stripe, 9, 0.45)}${line(flank, tones.stripe, 3, 0.35)}`,
   marbled: (tones) => svg`
-    ${line(back, tones.stripe, 17, 0.95, '9 5 14 4')}${line(beside, tones.belly, 7, 0.95, '5 9')}
-    ${line(flank, tones.stripe, 7, 0.9, '6 4')}${line(eye, tones.belly, 4, 0.9, '4 7')}
-    <path d="M84 62q6 4 3 10M76 72q6 5 1 12M90 74q4 6-2 12M60 88q8 3 14 0M40 92q8 3 12-1" stroke="${tones.stripe}" stroke-width="4" fill="none" stroke-opacity="0.8"/>`,
+    ${line(back, tones.stripe, 20, 0.35)}
+    <path d="${[...blotches, ...flecks].map((one) => downy(one, 5, 3)).join('')}" fill="${tones.stripe}"/>
+    <path d="${palePatches.map((one) => downy(one, 5, 2)).join('')}" fill="${tones.belly}" fill-opacity="0.85"/>`,
   smudged: (tones) => svg`
     <path d="${downy(smudgeOnBack, 8, 5)}" fill="${tones.stripe}" fill-opacity="0.42"/>
     <path d="${downy(smudgeOnHead, 8, 5)}" fill="${tones.stripe}" fill-opacity="0.42"/>`,
+}
+
+/** Uneven dark patches where a striped chick has its back stripe, and smaller ones where it has the others. */
+const blotches: readonly Outline[] = [
+  patch(84, 13, 12, 6, 0.1),
+  patch(62, 24, 7, 9, 0.6),
+  patch(55, 42, 7, 8, 0.5),
+  patch(38, 57, 11, 6, -0.5),
+  patch(18, 65, 9, 5, -0.2),
+]
+const flecks: readonly Outline[] = [
+  patch(77, 41, 6, 2.6, -0.8),
+  patch(67, 58, 5, 3, 0.9),
+  patch(92, 33, 4, 2.2, 0.2),
+  patch(20, 81, 8, 3, 0),
+  patch(80, 70, 4, 6, 0.5),
+  patch(92, 80, 3, 5, 0.2),
+  patch(60, 93, 7, 3, 0),
+]
+const palePatches: readonly Outline[] = [
+  patch(71, 30, 3, 7, 0.3),
+  patch(54, 51, 5, 3, -0.7),
+  patch(28, 63, 6, 2.6, -0.3),
+  patch(88, 62, 3, 7, 0.2),
+  patch(72, 68, 3, 5, 0.6),
+  patch(46, 70, 7, 2.6, -0.4),
+]
+
+/** A lump of the given half width and half height, turned by `lean` radians. */
+function patch(x: number, y: number, rx: number, ry: number, lean: number): Outline {
+  const at = (u: number, v: number): readonly [number, number] => [
+    x + u * rx * Math.cos(lean) - v * ry * Math.sin(lean),
+    y + u * rx * Math.sin(lean) + v * ry * Math.cos(lean),
+  ]
+  return [
+    at(-1, 0),
+    [...at(-0.9, -0.9), ...at(-0.2, -1.1), ...at(0.2, -0.7)],
+    [...at(0.6, -1), ...at(1.1, -0.4), ...at(1, 0.1)],
+    [...at(0.9, 0.9), ...at(0.1, 0.7), ...at(-0.2, 1)],
+    [...at(-0.8, 1), ...at(-1.1, 0.5), ...at(-1, 0)],
+  ]
 }
 
 const smudgeOnBack: Outline = [
