@@ -105,5 +105,7 @@ const genes: ReadonlyMap<string, Genes> = new Map(
 /** What the variety carries, locus by locus, with what its line changes. `line` as in `lineOf`. */
 export function genesOf(breed: Breed, line?: string): Genes {
   const own = lineOf(breed, line)
-  return genes.get(own ? `${breed.name}/${own.id}` : breed.name) ?? breed.genes
+  const listed = byWord.get(plain(breed.name)) === breed
+  const known = listed ? genes.get(own ? `${breed.name}/${own.id}` : breed.name) : undefined
+  return known ?? { ...unlisted, ...breed.genes, ...own?.genes }
 }

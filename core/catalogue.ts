@@ -1,5 +1,5 @@
 // core/catalogue.ts: the door to the catalogue for those who look after it: list, one bird, counts, and a check of a contributor's file.
-import { bareNames, breedNamed, breeds, varietiesOf } from './breeds.ts'
+import { bareNames, breedNamed, breeds, varietiesOf, type Breed } from './breeds.ts'
 import { faultsBetween, readBreeds, type RowFault } from './breeds/read.ts'
 import { cardOf, type Card } from './catalogue/card.ts'
 import { coverage } from './catalogue/coverage.ts'
@@ -56,6 +56,17 @@ function parsed(file: string, text: string): Result<unknown, readonly RowFault[]
   }
 }
 
+/** A word that core/data/names.json lists for several birds cannot be one bird's own. */
+const bareWords = (birds: readonly Breed[]): readonly RowFault[] =>
+  birds.flatMap(({ name, alsoCalled, misspelt }) =>
+    [...alsoCalled, ...misspelt]
+      .filter((word) => varietiesOf(word) !== undefined)
+      .map((word) => ({
+        where: name,
+        why: `“${word}” means several birds in core/data/names.json: leave it to that file`,
+      })),
+  )
+
 /**
  * A contributor's file of birds: what the bot would say of each.
  *
@@ -68,7 +79,7 @@ export function checkedFile(file: string, text: string): Result<readonly Card[],
   if (!read.ok) return read
   const names = new Set(read.value.map(({ name }) => name))
   const others = breeds.filter(({ name }) => !names.has(name))
-  const between = faultsBetween([...others, ...read.value])
+  const between = [...faultsBetween([...others, ...read.value]), ...bareWords(read.value)]
   if (between.length > 0) return { ok: false, fault: between }
   const inPlace = (name: string): boolean => breedNamed(name)?.name === name
   return { ok: true, value: read.value.map((breed) => cardOf(breed, undefined, inPlace(breed.name))) }

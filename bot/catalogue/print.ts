@@ -27,6 +27,9 @@ const lineWords = ({ id, differs, covers, alsoCalled }: Card['breed']['lines'][n
   return [id, differs ? `: ${differs}` : '', also.length > 0 ? ` (also said: ${also.join(', ')})` : ''].join('')
 }
 
+const agrees = ({ colour }: Card): string =>
+  colour === undefined ? 'a variety of many colours' : 'the looks agree with it'
+
 export function cardLines(card: Card): readonly string[] {
   const { breed, genes, genotype, looks, figures, hedges, says, crosses, sources } = card
   const doubtful = genes.filter(({ confidence }) => confidence === 'low').map(({ locus, name }) => `${locus} (${name})`)
@@ -45,6 +48,10 @@ export function cardLines(card: Card): readonly string[] {
       `cock chick: ${looks.cockChick}`,
       `hen chick: ${looks.henChick}`,
     ]),
+    ...section(
+      `colour: ${card.colour ?? 'none named'}`,
+      card.colourFaults.length > 0 ? card.colourFaults : [agrees(card)],
+    ),
     ...section('form', [`comb ${breed.comb}, shank ${breed.shank}`]),
     ...section('figures', table(figures.map(({ what, value, status }) => [what, value, status]))),
     ...section('lines', breed.lines.map(lineWords)),

@@ -7,6 +7,8 @@ import { mate } from '../cross/mate.ts'
 import { loci } from '../data/loci.ts'
 import { formatGenotype } from '../genotype.ts'
 import { express } from '../looks/express.ts'
+import { colourNamed } from '../breeds/colours.ts'
+import { colourFaults } from './colour.ts'
 import type { BirdRef } from '../question.ts'
 import type { Citation, Genotype, Locus, Sex } from '../vocabulary.ts'
 
@@ -24,6 +26,8 @@ export type Card = {
   readonly genotype: Readonly<Record<Sex, string>> // the likeliest, normal form
   readonly looks: { readonly cock: string; readonly hen: string; readonly cockChick: string; readonly henChick: string }
   readonly hedges: readonly string[]
+  readonly colour?: string // what the colour is known by
+  readonly colourFaults: readonly string[] // where the looks depart from it
   readonly figures: readonly { readonly what: string; readonly value: string; readonly status: Citation['status'] }[]
   readonly says: readonly string[] // what the bot answers when asked about the bird
   readonly crosses: readonly { readonly mating: string; readonly summary: string }[] // and about these matings
@@ -120,6 +124,8 @@ export function cardOf(breed: Breed, told: string | undefined, listed: boolean):
       cockChick: cock.chick.words,
       henChick: hen.chick.words,
     },
+    ...(breed.colour === undefined ? {} : { colour: colourNamed(breed.colour)?.title ?? breed.colour }),
+    colourFaults: colourFaults(breed, cock, hen),
     hedges: [...new Set([...cock.hedges, ...hen.hedges])],
     figures: figuresOf(breed),
     says: ofBird(breed, { breed: breed.name, line }, undefined).says,
