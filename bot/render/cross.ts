@@ -2,6 +2,7 @@
 import { caseBlocks, outcomes } from './cases.ts'
 import { adults, downs, forms, usualTelling } from './chicks.ts'
 import { faint, line, numbered, strong } from './document.ts'
+import { hedged } from './hedged.ts'
 import { henAspects, henLine, isOfTheHen, lineNote } from './hen.ts'
 import { because, howToRead, later, otherWay, pens, spoilers, sure } from './signs.ts'
 import { matingName } from './birds.ts'
@@ -25,6 +26,7 @@ function looks(one: Case, asked: Asked): readonly Block[] {
   return [
     ...(down || grown ? bySex(one, { down, grown }, telling) : []),
     ...(grown && form ? [line(`Also, ${form}.`)] : []),
+    ...(grown ? hedged(one) : []),
     ...(wants(asked, 'comb', 'more') ? combAndShank(one, telling) : []),
     ...(asked.manner.symbols || wants(asked, 'symbols') ? inSymbols(one, telling) : []),
   ]

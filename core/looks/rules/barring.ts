@@ -13,21 +13,19 @@ export const barring: readonly Rule[] = [
   {
     id: 'barred, two doses',
     loci: ['B'],
-    says: 'Two copies of barring, which only a cock can have, make wide white bars and a light bird.',
+    says: 'Two copies of barring, which only a cock can have, make wide white bars and a light bird; slow feathering makes the bars sharper.',
     when: (bird, { white }) => !white && doses(bird) === 2,
     look: { barring: 'double dose' },
     certainty: 'sure',
-    hedge: 'slow feathering makes the bars sharper',
     source: by.hellstrom2010,
   },
   {
     id: 'barred, one dose',
     loci: ['B'],
-    says: 'One copy of barring makes narrower white bars on black and on red.',
+    says: 'One copy of barring makes narrower white bars on black and on red; slow feathering makes them sharper.',
     when: (bird, { white }) => !white && doses(bird) === 1,
     look: { barring: 'single dose' },
     certainty: 'sure',
-    hedge: 'slow feathering makes the bars sharper',
     source: by.hellstrom2010,
   },
   {

@@ -31,7 +31,6 @@ export const comb: readonly Rule[] = [
     when: (bird) => bird.sex === 'M' && pure(bird, 'R'),
     look: {},
     certainty: 'sure',
-    hedge: 'cocks pure for rose comb are often less fertile',
     source: by.imsland2012,
   },
   {

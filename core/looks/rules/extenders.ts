@@ -59,11 +59,10 @@ export const extenders: readonly Rule[] = [
   {
     id: 'charcoal hackle',
     loci: ['E', 'Cha'],
-    says: 'Charcoal, as in the Indian Game, makes the hackle black.',
+    says: 'Charcoal, as in the Indian Game, makes the hackle black; it is described both as a dominant and as a recessive.',
     when: (bird, draft) => coloured(draft) && has(bird, 'Cha'),
     look: { darkened: true },
     certainty: 'usual',
-    hedge: 'charcoal is described both as a dominant and as a recessive',
     source: by.carefoot2001,
   },
 ]

@@ -7,11 +7,10 @@ export const head: readonly Rule[] = [
   {
     id: 'crest',
     loci: ['Cr'],
-    says: 'Two copies of crest make a full crest.',
+    says: 'Two copies of crest make a full crest, its size differing from breed to breed.',
     when: (bird) => pure(bird, 'Cr'),
     look: { crest: 'large' },
     certainty: 'sure',
-    hedge: 'the size of the crest differs from breed to breed',
     source: by.warrenHutt1936,
   },
   {

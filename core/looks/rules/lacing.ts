@@ -63,7 +63,6 @@ export const lacing: readonly Rule[] = [
     when: (bird, draft) => brownish(draft) && pure(bird, 'Co') && pure(bird, 'Ml') && !has(bird, 'Pg'),
     look: { pattern: 'belted' },
     certainty: 'doubtful',
-    hedge: 'the belted pattern is not settled in the books',
     source: by.breeders,
   },
   {

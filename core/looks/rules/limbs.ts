@@ -48,11 +48,10 @@ export const limbs: readonly Rule[] = [
   {
     id: 'rumpless',
     loci: ['Rp'],
-    says: 'Rumpless takes the tail away; some birds with one copy keep theirs.',
+    says: 'Rumpless takes the tail away; some birds with one copy keep theirs, and they hatch less well.',
     when: (bird) => has(bird, 'Rp'),
     look: (bird) => ({ tail: pure(bird, 'Rp') ? 'rumpless' : 'rumpless or tailed' }),
     certainty: 'usual',
-    hedge: 'rumpless birds hatch less well',
     source: by.davenport1909,
   },
   {

@@ -60,11 +60,10 @@ export const reds: readonly Rule[] = [
   {
     id: 'self buff',
     loci: ['Co', 'Di', 'S'],
-    says: 'Columbian with dilute, two copies of each, leaves hardly any black: self buff.',
+    says: 'Columbian with dilute, two copies of each, leaves hardly any black, at most a little in tail or flights: self buff.',
     when: (bird, { pattern }) => pattern === 'columbian' && copies(bird, 'Di') === 2 && !has(bird, 'S'),
     look: { pattern: 'self', black: 'none', down: 'buff' },
     certainty: 'usual',
-    hedge: 'a little black may stay in tail or flights',
     source: by.smyth1990,
   },
 ]

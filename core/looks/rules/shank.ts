@@ -42,7 +42,6 @@ export const shankAndSkin: readonly Rule[] = [
     when: (bird) => copies(bird, 'Id') === 1 && has(bird, 'id+'),
     look: {},
     certainty: 'usual',
-    hedge: 'a light wash may stay on the shanks',
     source: by.omiaId,
   },
   {
@@ -108,7 +107,6 @@ export const shankAndSkin: readonly Rule[] = [
     when: (bird) => has(bird, 'Fm') && clear(bird),
     look: { chickSkin: 'tinged' },
     certainty: 'sure',
-    hedge: 'traces of dark skin may show',
     source: by.punnett1911,
   },
 ]
