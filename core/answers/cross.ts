@@ -6,6 +6,7 @@ import { mate } from '../cross/mate.ts'
 import { nameOfBird } from '../cross/seen.ts'
 import { crossCautions } from '../cross/cautions.ts'
 import { loci } from '../data/loci.ts'
+import { henSources } from '../hen/sources.ts'
 import type { Locus } from '../vocabulary.ts'
 import type { BirdRef, CrossQuestion } from '../question.ts'
 import { assumptionWords, birdsOf, uniqueSources } from './parts.ts'
@@ -86,7 +87,7 @@ export function answerCross(question: CrossQuestion): CrossAnswer {
     ],
     assumed: question.assumed,
     cautions: onceEach(crossed.flatMap((one, i) => crossCautions(one, matings[i]!, question.aspects))),
-    sources: uniqueSources(crossed.flatMap(sourcesOf)),
+    sources: uniqueSources([...crossed.flatMap(sourcesOf), ...henSources(question.aspects)]),
     ...birdsOf({ sire: matings.map(({ sire }) => sire), dam: matings.map(({ dam }) => dam) }),
     crosses: crossed,
   }

@@ -2,19 +2,16 @@
 import type { LinesAnswer } from '../answer.ts'
 import { breedNamed } from '../breeds.ts'
 import { cautionFor, cautionSources, type CautionId } from '../data/cautions.ts'
-import { crossing } from '../data/hen/crossing.ts'
-import { distanceSources } from '../data/hen/distance.ts'
-import { energyNeed, yard } from '../data/hen/feed.ts'
 import { growing } from '../data/hen/growing.ts'
 import { persistency } from '../data/hen/laying.ts'
 import { lightHours, managementSources, naturalLight } from '../data/hen/management.ts'
-import { disagreements } from '../data/hen/practice.ts'
+import { henSources } from '../hen/sources.ts'
 import type { BirdRef, Goal, LinesQuestion } from '../question.ts'
 import type { Citation } from '../vocabulary.ts'
 import { candidate, optionOf, type Candidate } from './lines/candidate.ts'
 import { poolFor } from './lines/pool.ts'
 import { bestFew, ranked, strengths } from './lines/rank.ts'
-import { buyOrHatch, cockerelCost, disagree, feedCost, keepUntil, wholeLife } from './lines/says.ts'
+import { buyOrHatch, cockerelCost, disagree, disputed, feedCost, keepUntil, wholeLife } from './lines/says.ts'
 import { summaryOf } from './lines/summary.ts'
 import { tradeOff } from './lines/tradeOff.ts'
 import { assumptionWords, birdsOf, fitting, uniqueSources } from './parts.ts'
@@ -65,15 +62,12 @@ function saysFor(question: LinesQuestion, shown: readonly Candidate[]): readonly
   }
 }
 
-const model: readonly Citation[] = [...crossing.eggsFirstYear.sources, ...distanceSources, ...managementSources]
-const feed: readonly Citation[] = [...energyNeed.sources, ...yard.sources]
-
 const sources: Readonly<Record<Topic, readonly Citation[]>> = {
-  compare: [...model, ...persistency.sources, ...disagreements.flatMap((d) => d.sources)],
-  'feed-cost': feed,
-  'keep-until': [...persistency.sources, ...feed],
+  compare: [...henSources(['eggs', 'feed']), ...managementSources],
+  'feed-cost': henSources(['feed']),
+  'keep-until': [...persistency.sources, ...henSources(['feed'])],
   'cockerel-cost': growing.sources,
-  'buy-or-hatch': [...growing.sources, ...feed],
+  'buy-or-hatch': [...growing.sources, ...henSources(['feed'])],
 }
 
 const due: Readonly<Record<Topic, readonly CautionId[]>> = {
@@ -103,6 +97,9 @@ function keeping({ topic }: LinesQuestion, shown: readonly Candidate[]): readonl
   ]
 }
 
+const sourcesOfDispute = (shown: readonly Candidate[]): readonly Citation[] =>
+  disputed(shown).flatMap((one) => one.sources)
+
 export function answerLines(question: LinesQuestion): LinesAnswer {
   const shown = birdsShown(question)
   return {
@@ -115,7 +112,11 @@ export function answerLines(question: LinesQuestion): LinesAnswer {
     ],
     assumed: question.assumed,
     cautions: cautionFor(due[question.topic]),
-    sources: uniqueSources([...sources[question.topic], ...cautionSources(due[question.topic])]),
+    sources: uniqueSources([
+      ...sources[question.topic],
+      ...sourcesOfDispute(shown),
+      ...cautionSources(due[question.topic]),
+    ]),
     ...birdsOf({ birds: question.compare }),
     topic: question.topic,
     goal: goalWords(question.goals),

@@ -1,7 +1,7 @@
 // core/answers/lines/says.ts: the arithmetic of feed, keep, cockerels and buying, in a few plain sentences.
 import { cockerelWeeks } from '../../data/hen/growing.ts'
 import { hatching } from '../../data/hen/hatching.ts'
-import { disagreements } from '../../data/hen/practice.ts'
+import { disagreements, type Disagreement } from '../../data/hen/practice.ts'
 import { carcassKg } from '../../hen/expect.ts'
 import { feedPerKgGain, feedToAge, weightAt } from '../../hen/growth.ts'
 import { feedInYear, keepUntilYear, paidBack, rearingFeedKg, straightRunFeedKg } from '../../hen/money.ts'
@@ -21,16 +21,16 @@ const askPrice = ({ prices }: LinesQuestion): readonly string[] =>
 
 const fiveYears = (one: Candidate): number => one.figures.eggsByYear.reduce((sum, year) => sum + year.likely, 0)
 
-const named = (one: Candidate) => ({ breed: one.bird.breed, line: one.bird.line })
+/** Lines among those shown on which keepers and print disagree. */
+export const disputed = (shown: readonly Candidate[]): readonly Disagreement[] =>
+  disagreements.filter((d) => shown.some(({ bird }) => bird.breed === d.breed && bird.line === d.line))
 
-/** Where keepers and print disagree on a line that is shown: both figures, and whose they are. */
+/** Both figures of each, and whose they are. */
 export const disagree: Says = (_question, shown) =>
-  disagreements
-    .filter((d) => shown.some((one) => named(one).breed === d.breed && named(one).line === d.line))
-    .map(
-      ({ breed, line, practice, published, publishedOf }) =>
-        `${breed}, ${line}: keepers say ${practice.low} to ${practice.high} a year; figures for ${publishedOf} are ${published.low} to ${published.high}.`,
-    )
+  disputed(shown).map(
+    ({ breed, line, practice, published, publishedOf }) =>
+      `${breed}, ${line}: keepers say ${practice.low} to ${practice.high} a year; figures for ${publishedOf} are ${published.low} to ${published.high}.`,
+  )
 
 /** Whether a line that lays less makes up for it by laying longer: the sum over five years. */
 export const wholeLife: Says = (_question, shown) => {
