@@ -83,11 +83,13 @@ function bucketTree(
 /** Which variables still meet in a table, as one row of bits for each. */
 type Interaction = {
   readonly neighbours: (variable: number) => number[]
-  /** Weight of the edges that summing this variable out would add. */
+  /** Weight of the edges that summing this variable out would add; among equals, what it leaves behind. */
   readonly fill: (variable: number, weight: readonly number[]) => number
   /** Sums it out: joins its neighbours, and names the variables whose fill may have changed. */
   readonly remove: (variable: number, neighbours: readonly number[]) => readonly number[]
 }
+
+const tieBreak = 1e-3
 
 function interaction(variables: number, scopes: readonly Scope[]): Interaction {
   const words = (variables + 31) >> 5
@@ -102,8 +104,8 @@ function interaction(variables: number, scopes: readonly Scope[]): Interaction {
   return {
     neighbours,
     fill: (variable, weight) => {
-      let sum = 0
       const around = neighbours(variable)
+      let sum = around.reduce((left, a) => left + weight[a]! * tieBreak, 0)
       for (const a of around) {
         let missing = -weight[a]!
         for (let w = 0; w < words; w += 1) {
