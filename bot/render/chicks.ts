@@ -40,19 +40,22 @@ function broadly({ plumage }: Look): string {
   return plumage.barring === 'none' || plumage.white ? colour : `${colour}, barred`
 }
 
+/** Where the parents' colours are not told, the answer's own words say so in place of a colour. */
+const untold = ({ down, look }: LookShare): boolean => down !== look.chick.words
+
 /** Down and head spot in one phrase. */
 export const downs = (looks: readonly LookShare[], telling: Telling): string =>
   told(
     looks,
-    (one) => one.look.chick.words + spot(one),
-    (one) => one.look.chick.colour + spot(one),
+    (one) => (untold(one) ? one.down : one.look.chick.words + spot(one)),
+    (one) => (untold(one) ? one.down : one.look.chick.colour + spot(one)),
     telling,
   )
 export const adults = (looks: readonly LookShare[], telling: Telling): string =>
   told(
     looks,
     (one) => one.adult,
-    (one) => broadly(one.look),
+    (one) => (untold(one) ? one.adult : broadly(one.look)),
     telling,
   )
 export const combs = (looks: readonly LookShare[], telling: Telling): string =>
