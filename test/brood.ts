@@ -8,7 +8,7 @@ import type { Look } from '../core/looks/look.ts'
 import type { Genotype, Sex } from '../core/vocabulary.ts'
 
 /** A bird of told genotype: `bird('M', 's+/s+ b+/b+')`; loci that are not told are wild type. */
-export function bird(sex: Sex, genotype: string): Parent {
+function bird(sex: Sex, genotype: string): Parent {
   const told = readGenotype(genotype, sex)
   if (!told.ok) throw new Error(`${genotype}: ${JSON.stringify(told.fault)}`)
   return { genotype: told.value }

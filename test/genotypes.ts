@@ -13,7 +13,7 @@ const pair = (id: LocusId, sex: Sex): fc.Arbitrary<readonly string[]> =>
         fc.tuple(allele(id), allele(id)).map((two) => inOrder(id, two)),
       )
 
-export const sexes = fc.constantFrom<Sex>('M', 'F')
+const sexes = fc.constantFrom<Sex>('M', 'F')
 
 /** Every locus listed. */
 export const genotypeOf = (sex: Sex): fc.Arbitrary<Genotype> =>
