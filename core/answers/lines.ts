@@ -8,40 +8,16 @@ import { lightHours, managementSources, naturalLight } from '../data/hen/managem
 import { henSources } from '../hen/sources.ts'
 import type { BirdRef, Goal, LinesQuestion } from '../question.ts'
 import type { Citation } from '../vocabulary.ts'
-import { candidate, optionOf, type Candidate } from './lines/candidate.ts'
-import { poolFor } from './lines/pool.ts'
-import { bestFew, ranked, strengths } from './lines/rank.ts'
-import { buyOrHatch, cockerelCost, disagree, disputed, feedCost, keepUntil, wholeLife } from './lines/says.ts'
+import { optionOf, type Candidate } from './lines/candidate.ts'
+import { buyOrHatch, cockerelCost } from './lines/cockerels.ts'
+import { strengths } from './lines/rank.ts'
+import { disagree, disputed, feedCost, keepUntil, wholeLife } from './lines/says.ts'
+import { birdsShown } from './lines/shown.ts'
 import { summaryOf } from './lines/summary.ts'
 import { tradeOff } from './lines/tradeOff.ts'
 import { assumptionWords, birdsOf, fitting, uniqueSources } from './parts.ts'
 
 type Topic = LinesQuestion['topic']
-
-const mostFromCatalogue = 4
-
-/** What is meant by a hen where a keeper asks of costs and names none: a hybrid, and an old line kept for use. */
-const usualHens: readonly BirdRef[] = [
-  { breed: 'Red sex-link', line: 'production' },
-  { breed: 'Rhode Island Red', line: 'heritage' },
-]
-
-/** One breed named alone, no line told, is a question about its lines. */
-function linesOf(compare: readonly BirdRef[]): readonly BirdRef[] {
-  const [only] = compare
-  if (compare.length !== 1 || only?.breed === undefined || only.line !== undefined || only.cross) return compare
-  const lines = breedNamed(only.breed)?.lines.filter((line) => line.eggsFirstYear) ?? []
-  return lines.length > 1 ? lines.map((line) => ({ ...only, line: line.id })) : compare
-}
-
-function birdsShown({ compare, goals, topic }: LinesQuestion): readonly Candidate[] {
-  if (compare.length > 0) {
-    const birds = topic === 'compare' ? linesOf(compare) : compare
-    return ranked(birds.map(candidate), goals)
-  }
-  if (topic === 'compare') return bestFew(ranked(poolFor(goals), goals), mostFromCatalogue)
-  return topic === 'cockerel-cost' ? [] : usualHens.map(candidate)
-}
 
 /** Costs of cockerels and of buying are told in sentences; hens stand beside them only where the keeper named some. */
 const isShown = ({ topic, compare }: LinesQuestion): boolean =>

@@ -1,22 +1,18 @@
 // core/answers/lines/says.ts: the arithmetic of feed, keep, cockerels and buying, in a few plain sentences.
-import { cockerelWeeks } from '../../data/hen/growing.ts'
-import { hatching } from '../../data/hen/hatching.ts'
 import { disagreements, type Disagreement } from '../../data/hen/practice.ts'
-import { carcassKg } from '../../hen/expect.ts'
-import { feedPerKgGain, feedToAge, weightAt } from '../../hen/growth.ts'
-import { feedInYear, keepUntilYear, paidBack, rearingFeedKg, straightRunFeedKg } from '../../hen/money.ts'
+import { feedInYear, keepUntilYear, paidBack } from '../../hen/money.ts'
 import { persistencyOf } from '../../hen/years.ts'
 import type { LinesQuestion } from '../../question.ts'
 import type { Candidate } from './candidate.ts'
 import { about, kilos, money } from './words.ts'
 
-type Says = (question: LinesQuestion, shown: readonly Candidate[]) => readonly string[]
+export type Says = (question: LinesQuestion, shown: readonly Candidate[]) => readonly string[]
 
 /** ', about £0.84' where the feed price is told. */
-const feedPrice = ({ prices, manner }: LinesQuestion, kg: number): string =>
+export const feedPrice = ({ prices, manner }: LinesQuestion, kg: number): string =>
   prices.feedPerKg === undefined ? '' : `, about ${money(kg * prices.feedPerKg, manner)}`
 
-const askPrice = ({ prices }: LinesQuestion): readonly string[] =>
+export const askPrice = ({ prices }: LinesQuestion): readonly string[] =>
   prices.feedPerKg === undefined ? ['Tell me what a kilogram of your feed costs and I put money to it.'] : []
 
 const fiveYears = (one: Candidate): number => one.figures.eggsByYear.reduce((sum, year) => sum + year.likely, 0)
@@ -80,49 +76,4 @@ export const keepUntil: Says = (question, shown) => {
     return `${one.name}: three years’ eggs less all feed from hatch leave ${money(left, question.manner)} a hen.`
   })
   return [...falls, ...paid]
-}
-
-/** A dual-purpose cockerel where no bird is named. */
-const usualCockKg = 3.8
-
-export const cockerelCost: Says = (question, shown) => {
-  const { manner } = question
-  const cockKg = shown[0]?.figures.cockKg.likely ?? usualCockKg
-  const weeks = question.weeks ?? cockerelWeeks.toldApart
-  const eaten = feedToAge(weeks, cockKg)
-  const whose = shown[0] ? `A ${shown[0].name} cockerel` : 'A cockerel of a heavy breed'
-  const table = carcassKg({ low: cockKg * 0.92, likely: cockKg, high: cockKg * 1.08 })
-  const gain = (from: number, to: number): string => feedPerKgGain(from, to, cockKg).toFixed(1)
-  const toTable = feedToAge(cockerelWeeks.table, cockKg).likely
-  return [
-    `${whose} eats about ${kilos(eaten.likely, manner.units)} to ${weeks} weeks${feedPrice(question, eaten.likely)}, give or take a seventh; he then weighs about ${kilos(weightAt(weeks, cockKg), manner.units)}.`,
-    weeks === cockerelWeeks.table
-      ? `Dressed he gives about ${kilos(table.likely, manner.units)}.`
-      : `To ${cockerelWeeks.table} weeks: ${kilos(toTable, manner.units)}${feedPrice(question, toTable)}, for about ${kilos(table.likely, manner.units)} dressed.`,
-    `From 8 to 12 weeks he eats ${gain(8, 12)} times what he puts on, to 16 weeks ${gain(12, 16)} times, to 20 ${gain(16, 20)} times: past 16 he mostly just eats.`,
-    'Sexed at hatch, every male you do not keep saves you this.',
-    ...askPrice(question),
-  ]
-}
-
-export const buyOrHatch: Says = (question, shown) => {
-  const hen = shown[0]?.figures
-  if (!hen) return []
-  const { units } = question.manner
-  const { feedPerKg, chick } = question.prices
-  const rearing = rearingFeedKg(hen)
-  const both = straightRunFeedKg(hen, cockerelWeeks.toldApart)
-  const eggs = 1 / (hatching.own.fertility * hatching.own.hatchOfFertile * hatching.femaleShare * hatching.survival)
-  const sums =
-    feedPerKg === undefined || chick === undefined
-      ? ['Tell me your feed price and what a sexed pullet chick costs, and I set the two side by side.']
-      : [
-          `At your prices a pullet in lay stands at ${money(chick + rearing * feedPerKg, question.manner)} from a bought sexed chick, ${money(both * feedPerKg, question.manner)} hatched at home, eggs and warmth not counted, ${money(rearing * feedPerKg, question.manner)} if you sex at hatch and part with the males at once.`,
-        ]
-  return [
-    `Hatched from your own eggs, a pullet in lay takes about ${eggs.toFixed(1)} eggs and comes with a brother.`,
-    `Feed to her first egg: ${kilos(rearing, units)}; with the brother fed until he shows, at ${cockerelWeeks.toldApart} weeks, ${kilos(both, units)}.`,
-    ...sums,
-    'Bought pullets come sexed, with no cockerels to place; hatching gives you your own line.',
-  ]
 }
