@@ -1,4 +1,5 @@
 // bot/transports/matrix/trust.ts: the account vouches for the bot's device (cross-signing) and keeps a copy of its keys, both opened by one recovery key.
+import { setTimeout as sleep } from 'node:timers/promises'
 import { chmodSync, existsSync, readFileSync, writeFileSync } from 'node:fs'
 import type { MatrixClient } from 'matrix-js-sdk'
 import {
@@ -111,13 +112,15 @@ export async function vouch(
 ): Promise<boolean> {
   const crypto = client.getCrypto()
   if (!crypto) return true
-  if (!(await isVouchedFor(client, crypto))) await gainTrust(client, crypto, config, file, opener, log)
-  const isTrusted = await isVouchedFor(client, crypto)
+  if (await isVouchedFor(client, crypto)) return true
+  const isSigned = await gainTrust(client, crypto, config, file, opener, log)
+  const isTrusted = isSigned && (await isSeenVouchedFor(client, crypto))
   if (!isTrusted)
     log.warn('the account does not vouch for this device: give the bot its recovery key (matrix.recoveryKey)')
   return isTrusted
 }
 
+/** @returns whether there was a key to gain it with */
 async function gainTrust(
   client: MatrixClient,
   crypto: CryptoApi,
@@ -125,11 +128,23 @@ async function gainTrust(
   file: string,
   opener: Opener,
   log: Log,
-): Promise<void> {
+): Promise<boolean> {
   const told = toldKey(config, file)
   const isNew = !(await crypto.userHasCrossSigningKeys(client.getUserId() ?? '', true))
   const { privateKeysCachedLocally: here, privateKeysInSecretStorage: stored } = await crypto.getCrossSigningStatus()
   const isHalfMade = here.masterKey && !stored // a start that was broken off
   if (isNew || isHalfMade) await makeNew(crypto, config, told, file, opener, log)
   else if (told !== undefined) await openOld(crypto, told, opener)
+  return isNew || isHalfMade || told !== undefined
+}
+
+const patience = 30_000 // ms until the server's word of the new signature comes back with a sync
+const lookEvery = 250 // ms
+
+async function isSeenVouchedFor(client: MatrixClient, crypto: CryptoApi): Promise<boolean> {
+  for (let waited = 0; waited < patience; waited += lookEvery) {
+    if (await isVouchedFor(client, crypto)) return true
+    await sleep(lookEvery)
+  }
+  return false
 }
