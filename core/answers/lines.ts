@@ -12,6 +12,7 @@ import { optionOf, type Candidate } from './lines/candidate.ts'
 import { buyOrHatch, cockerelCost } from './lines/cockerels.ts'
 import { strengths } from './lines/rank.ts'
 import { disagree, disputed, feedCost, keepUntil, wholeLife } from './lines/says.ts'
+import { waysToSex, wayWords } from './lines/sexed.ts'
 import { birdsShown } from './lines/shown.ts'
 import { summaryOf } from './lines/summary.ts'
 import { tradeOff } from './lines/tradeOff.ts'
@@ -26,7 +27,13 @@ const isShown = ({ topic, compare }: LinesQuestion): boolean =>
 function saysFor(question: LinesQuestion, shown: readonly Candidate[]): readonly string[] {
   switch (question.topic) {
     case 'compare':
-      return [...wholeLife(question, shown), ...disagree(question, shown)]
+      return [
+        ...waysToSex(question)
+          .slice(1)
+          .map((way) => `${wayWords(way)}.`),
+        ...wholeLife(question, shown),
+        ...disagree(question, shown),
+      ]
     case 'feed-cost':
       return feedCost(question, shown)
     case 'keep-until':

@@ -1,6 +1,7 @@
 // core/answers/lines/pool.ts: the birds to choose from where a keeper names none: lines of the catalogue and classic crosses.
 import { breedNamed, breeds, genesOf, type Breed } from '../../breeds.ts'
 import { eggCrosses, sexedCrosses } from '../../data/hen/classicCrosses.ts'
+import { birdAsBred } from '../../hen/lineage.ts'
 import { brownScore } from '../../hen/shell.ts'
 import type { BirdRef, Goal } from '../../question.ts'
 import { candidate, type Candidate } from './candidate.ts'
@@ -18,11 +19,24 @@ function once<T>(make: () => T): () => T {
   return () => (made ??= { value: make() }).value
 }
 
-/** Every line of the catalogue and every classic cross; reckoned when first asked for. */
-const everyCandidate = once((): readonly Candidate[] => [
-  ...breeds.filter(isNamed).flatMap(linesOf).map(candidate),
+const isShown = (bird: BirdRef): boolean => birdAsBred(bird, 'F').stocks.some((stock) => stock.purpose === 'exhibition')
+const isBantam = (bird: BirdRef): boolean => birdAsBred(bird, 'F').stocks.some((stock) => stock.type === 'bantam')
+
+const everyLine = once((): readonly BirdRef[] => breeds.filter(isNamed).flatMap(linesOf))
+const isUsual = (bird: BirdRef): boolean => !isShown(bird) && !isBantam(bird)
+
+/** Lines for yard and table, and every classic cross; reckoned when first asked for. */
+const usualCandidates = once((): readonly Candidate[] => [
+  ...everyLine().filter(isUsual).map(candidate),
   ...[...sexedCrosses, ...eggCrosses].map((cross) => candidate({ cross })),
 ])
+
+/** Show lines and bantams. */
+const otherCandidates = once((): readonly Candidate[] =>
+  everyLine()
+    .filter((bird) => !isUsual(bird))
+    .map(candidate),
+)
 
 const breedOf = ({ bird }: Candidate): Breed | undefined =>
   bird.breed === undefined ? undefined : breedNamed(bird.breed)
@@ -41,8 +55,6 @@ const hasBlue = ({ bird }: Candidate): boolean => blueOf(bird) >= 0.5
 
 const brown = (one: Candidate): number => brownScore(one.figures.daughter)
 const isSexed = ({ bird }: Candidate): boolean => sexedCrosses.some((cross) => cross === bird.cross)
-const isShown = (one: Candidate): boolean => one.figures.daughter.stocks.some((stock) => stock.purpose === 'exhibition')
-const isBantam = (one: Candidate): boolean => one.figures.daughter.stocks.some((stock) => stock.type === 'bantam')
 
 /** What a goal asks of a bird before anything is compared. */
 const musts: Partial<Record<Goal, (one: Candidate) => boolean>> = {
@@ -55,7 +67,7 @@ const musts: Partial<Record<Goal, (one: Candidate) => boolean>> = {
   'dark-eggs': (one) => !hasBlue(one) && brown(one) >= 6.7,
   barred: (one) => one.figures.daughter.stocks.every((stock) => stock.barred),
   laced: (one) => /laced/i.test(one.name),
-  show: isShown,
+  show: ({ bird }) => isShown(bird),
   broody: (one) => one.broody.likely >= 0.3,
 }
 
@@ -68,11 +80,10 @@ const isLayer = (one: Candidate): boolean => one.feedKgPerDozen.likely < noLayer
 export function poolFor(goals: readonly Goal[]): readonly Candidate[] {
   const wantsShow = goals.includes('show')
   const wantsMeat = goals.length === 1 && goals[0] === 'meat'
-  const wantsSmall = wantsShow || goals.includes('broody')
-  return everyCandidate().filter(
+  const others = wantsShow || goals.includes('broody') ? otherCandidates() : []
+  return [...usualCandidates(), ...others].filter(
     (one) =>
-      (wantsShow || !isShown(one)) &&
-      (wantsSmall || !isBantam(one)) &&
+      (wantsShow || !isShown(one.bird)) &&
       (wantsShow || wantsMeat || isLayer(one)) &&
       goals.every((goal) => musts[goal]?.(one) ?? true),
   )

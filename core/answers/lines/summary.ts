@@ -4,6 +4,7 @@ import { feedToAge } from '../../hen/growth.ts'
 import { keepUntilYear, rearingFeedKg, straightRunFeedKg } from '../../hen/money.ts'
 import type { LinesQuestion } from '../../question.ts'
 import type { Candidate } from './candidate.ts'
+import { waysToSex, wayWords } from './sexed.ts'
 import { about, capital, kilos, money } from './words.ts'
 
 const goalPhrases: Readonly<Record<LinesQuestion['goals'][number], string>> = {
@@ -27,7 +28,10 @@ const goalPhrases: Readonly<Record<LinesQuestion['goals'][number], string>> = {
   family: 'a family flock',
 }
 
-function compared({ goals }: LinesQuestion, shown: readonly Candidate[]): readonly string[] {
+function compared(question: LinesQuestion, shown: readonly Candidate[]): readonly string[] {
+  const { goals } = question
+  const [way] = waysToSex(question)
+  if (way) return [`${wayWords(way)}.`]
   const [best, next] = shown
   if (!best) return ['No line of the catalogue meets all of that at once; leave one wish out.']
   const wish = goals.length > 0 ? goals.map((goal) => goalPhrases[goal]).join(' and ') : 'eggs'

@@ -55,6 +55,15 @@ describe('lines the keeper names', () => {
   })
 })
 
+test('two breeds named for sexable chicks: which is to be the cock is said first, and that the other way does not do', () => {
+  const answer = answerLines(
+    ask({ goals: ['sexable'], compare: [{ breed: 'Barred Plymouth Rock', line: 'exhibition' }, red('hatchery')] }),
+  )
+  expect(answer.summary).toMatch(
+    /^hatchery Rhode Island Red cock on exhibition Barred Plymouth Rock hens: chicks are sexed at hatch/,
+  )
+  expect(answer.says[0]).toMatch(/^exhibition Barred Plymouth Rock cock on hatchery Rhode Island Red hens: no sexing/)
+})
 test('one breed named alone is a question about its lines', () => {
   const lines = breedNamed('Rhode Island Red')!.lines.filter((line) => line.eggsFirstYear).length
   expect(answerLines(ask({ compare: [{ breed: 'Rhode Island Red' }] })).options).toHaveLength(lines)
