@@ -95,8 +95,8 @@ const stripeLook: Readonly<
 const wing: View = ({ wing }, tones) => {
   const quills = Array.from({ length: 7 }, (_, at) => {
     const turn = -64 + at * 15
-    const long = wing === 'fast' ? 37 : 22
-    const cover = wing === 'fast' ? 21 : 22
+    const long = wing === 'fast' ? 41 : 31
+    const cover = wing === 'fast' ? 20 : 31
     return svg`<g transform="rotate(${turn} -17 17)">
       ${quill(-17, 17, long, 3.6, '#faf6e6')}
       <g transform="rotate(7 -17 17)">${quill(-17, 17, cover, 3, '#d9c48c')}</g></g>`
