@@ -1,5 +1,5 @@
 // core/cross/founder.ts: a bird that heads a pedigree: what is known of its genotype, and what is in doubt with how much belief.
-import { genesOf, type Breed, type GeneRecord } from '../breeds.ts'
+import { genesOf, type Breed, type GeneRecord, type Genes } from '../breeds.ts'
 import { loci } from '../data/loci.ts'
 import type { ToldGenotype } from '../question.ts'
 import type { Genotype, Locus, Sex } from '../vocabulary.ts'
@@ -136,6 +136,11 @@ const openGround = (gene: GeneRecord | undefined): boolean => {
   return dark > 0.1 && dark < 0.9
 }
 
+/** Of a bird told by its genes alone, nobody knows how fast it feathers. */
+const notTold: Genes = {
+  K: { kind: 'segregates', freq: { K: 0.5, 'k+': 0.5 }, confidence: 'low', status: 'from memory' },
+}
+
 /**
  * @param id names the bird, so that the same kind of bird in two places of a pedigree is one and the same
  * @param breed undefined for a bird of which only genes are told; its other loci are wild
@@ -147,7 +152,7 @@ export function founder(
   line: string | undefined,
   told: ToldGenotype,
 ): Founder {
-  const genes = breed ? genesOf(breed, line) : {}
+  const genes = breed ? genesOf(breed, line) : notTold
   const clauses = breed?.shows ?? []
   const hides = clauses.some((clause) => clause.some((allele) => allele === 'c' || allele === 'I'))
   const colourOpen = !hides && told['E'] === undefined && openGround(genes['E'])

@@ -71,11 +71,23 @@ const verdictOf = (parting: Parting | undefined, used: readonly Measured[]): Sex
   return parting.accuracy >= good && !frequencyOnly ? 'yes' : 'partly'
 }
 
+/** Gold and silver on dark down are told apart by so few that no figure is worth giving. */
+const noFigure = (id: SignId, { M, F }: Hatch): boolean =>
+  id === 'down colour' && [...M, ...F].some(({ look }) => look.chick.groundClear === 'poor')
+
+type Figures = Pick<Sexing, 'accuracy' | 'pulletsTrue' | 'cockerelsTrue'>
+const figures = ({ accuracy, pulletsTrue, cockerelsTrue }: Parting): Figures => ({
+  accuracy,
+  pulletsTrue,
+  cockerelsTrue,
+})
+const noFigures: Figures = { accuracy: null, pulletsTrue: null, cockerelsTrue: null }
+
 const toSign = (sexes: Hatch, { id, parting }: Measured, pure: string | undefined): Sign => ({
   sign: id,
   window: signFacts[id].window,
   ...describe(id, sexes, pure),
-  accuracy: parting.accuracy,
+  accuracy: noFigure(id, sexes) ? null : parting.accuracy,
   ...basisOf(id, sexes, pure),
 })
 
@@ -102,9 +114,7 @@ export function sexHatch(sexes: Hatch, pure: string | undefined, why: string, wi
       verdict === 'no'
         ? why
         : `${used.map(({ id }) => id).join(' and ')} ${verdict === 'yes' ? 'tells' : 'tells some'}`,
-    accuracy: told?.parting.accuracy ?? null,
-    pulletsTrue: told?.parting.pulletsTrue ?? null,
-    cockerelsTrue: told?.parting.cockerelsTrue ?? null,
+    ...(told && !used.some(({ id }) => noFigure(id, sexes)) ? figures(told.parting) : noFigures),
     readable: told?.parting.readable ?? 0,
     signs: shown.map((sign) => toSign(sexes, sign, pure)),
     laterSign: laterSign(sexes),
