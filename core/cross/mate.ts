@@ -70,6 +70,7 @@ function withReverse(mating: Mating, cases: readonly Case[]): readonly Case[] {
   if (!named || sire.breed === dam.breed) return cases
   const other = crossOf({ sire: dam, dam: sire }, { hen: false, reverse: false })
   const verdict = usualVerdict(other.cases)
+  if (other.cases.some(({ sexing }) => sexing.verdict !== verdict)) return cases
   return cases.map((one) =>
     one.sexing.verdict === verdict
       ? one

@@ -83,6 +83,14 @@ const figures = ({ accuracy, pulletsTrue, cockerelsTrue }: Parting): Figures => 
 })
 const noFigures: Figures = { accuracy: null, pulletsTrue: null, cockerelsTrue: null }
 
+const several: readonly SignId[] = ['wing feathers', 'stripes', 'marks']
+
+/** 'head spot tells', 'wing feathers tell some', 'down colour and head spot tell'. */
+function tells(used: readonly Measured[], verdict: Sexing['verdict']): string {
+  const verb = used.length > 1 || used.some(({ id }) => several.includes(id)) ? 'tell' : 'tells'
+  return `${used.map(({ id }) => id).join(' and ')} ${verb}${verdict === 'yes' ? '' : ' some'}`
+}
+
 const toSign = (sexes: Hatch, { id, parting }: Measured, pure: string | undefined): Sign => ({
   sign: id,
   window: signFacts[id].window,
@@ -110,10 +118,7 @@ export function sexHatch(sexes: Hatch, pure: string | undefined, why: string, wi
     verdict === 'no' ? [] : [...used, ...found.filter((s) => !used.includes(s) && s.parting.accuracy >= some)]
   return {
     verdict,
-    why:
-      verdict === 'no'
-        ? why
-        : `${used.map(({ id }) => id).join(' and ')} ${verdict === 'yes' ? 'tells' : 'tells some'}`,
+    why: verdict === 'no' ? why : tells(used, verdict),
     ...(told && !used.some(({ id }) => noFigure(id, sexes)) ? figures(told.parting) : noFigures),
     readable: told?.parting.readable ?? 0,
     signs: shown.map((sign) => toSign(sexes, sign, pure)),
