@@ -21,7 +21,13 @@ export type PlainStatement = {
     genotype?: Readonly<Record<string, string>>
     phenotype?: Readonly<Record<string, string>>
   }[]
-  readonly query: Readonly<Record<string, unknown>> & { readonly kind: string }
+  readonly query:
+    | { readonly kind: 'phenotype'; readonly of: string; readonly traits: readonly string[] }
+    | { readonly kind: 'genotype'; readonly of: string; readonly locus: string }
+    | { readonly kind: 'genotypes'; readonly of: string; readonly loci: readonly string[] }
+    | { readonly kind: 'carries'; readonly of: string; readonly locus: string; readonly allele: string }
+    | { readonly kind: 'phase'; readonly of: string; readonly group: number }
+    | { readonly kind: 'carries-all'; readonly locus: string; readonly allele: string }
 }
 
 const number = (x: Rational): number => {
@@ -74,12 +80,20 @@ export function bruteForce(statement: PlainStatement): { answer: Record<string, 
     groups[group]!.loci.reduce<{ strand: string[]; p: number }[]>(
       (made, symbol) =>
         made.flatMap(({ strand, p }) =>
-          locusOf(symbol).alleles.map((allele, i) => ({ strand: [...strand, allele], p: p * number(locusOf(symbol).freqs![i]!) })),
+          locusOf(symbol).alleles.map((allele, i) => ({
+            strand: [...strand, allele],
+            p: p * number(locusOf(symbol).freqs![i]!),
+          })),
         ),
       [{ strand: [], p: 1 }],
     )
 
-  const ofGroup = (bird: PlainStatement['individuals'][number], sex: Sex, group: number, parents: readonly [Genes, Genes] | undefined) => {
+  const ofGroup = (
+    bird: PlainStatement['individuals'][number],
+    sex: Sex,
+    group: number,
+    parents: readonly [Genes, Genes] | undefined,
+  ) => {
     const single = groups[group]!.on === 'Z' && sex === 'F'
     const prior = bird.prior?.find((one) => one.group === group)
     if (prior) return prior.dist.map(({ dip, p }) => ({ strands: dip, p: number(p) }))
@@ -90,7 +104,10 @@ export function bruteForce(statement: PlainStatement): { answer: Record<string, 
     return sperm.flatMap((a) => eggs.map((b) => ({ strands: [a.strand, b.strand], p: a.p * b.p })))
   }
 
-  const ways = (bird: PlainStatement['individuals'][number], parents: readonly [Genes, Genes] | undefined): readonly Way[] =>
+  const ways = (
+    bird: PlainStatement['individuals'][number],
+    parents: readonly [Genes, Genes] | undefined,
+  ): readonly Way[] =>
     gathered(
       (bird.sex === 'U' ? (['M', 'F'] as const) : [bird.sex]).flatMap((sex) =>
         groups.reduce<Way[]>(
@@ -119,7 +136,9 @@ export function bruteForce(statement: PlainStatement): { answer: Record<string, 
   }
 
   const read = (bird: PlainStatement['individuals'][number], way: Way): number => {
-    const seen = Object.entries(bird.genotype ?? {}).every(([symbol, told]) => genotype(way.genes, symbol) === told) ? 1 : 0
+    const seen = Object.entries(bird.genotype ?? {}).every(([symbol, told]) => genotype(way.genes, symbol) === told)
+      ? 1
+      : 0
     return Object.entries(bird.phenotype ?? {}).reduce((p, [name, state]) => {
       const { states } = traits.find((one) => one.name === name)!
       return p * chances(name, way)[states.indexOf(state)]!
@@ -132,16 +151,20 @@ export function bruteForce(statement: PlainStatement): { answer: Record<string, 
         const { alleles } = locusOf(groups[group]!.loci[i]!)
         return sum * alleles.length + alleles.indexOf(allele)
       }, 0)
-    return [...genes[group]!].sort((a, b) => order(a) - order(b)).map((strand) => strand.join(' ')).join('|')
+    return [...genes[group]!]
+      .sort((a, b) => order(a) - order(b))
+      .map((strand) => strand.join(' '))
+      .join('|')
   }
 
-  const carries = (way: Way): boolean => genotype(way.genes, String(query['locus'])).split('/').includes(String(query['allele']))
+  const carries = ({ genes }: Way, locus: string, allele: string): boolean =>
+    genotype(genes, locus).split('/').includes(allele)
 
   /** What a bird answers to the query, with the chance of each answer. */
   const answers = (way: Way): readonly (readonly [string, number])[] => {
     switch (query.kind) {
       case 'phenotype':
-        return (query['traits'] as string[]).reduce<[string, number][]>(
+        return query.traits.reduce<[string, number][]>(
           (made, name) =>
             made.flatMap(([key, p]) =>
               chances(name, way).map((q, i): [string, number] => [
@@ -152,13 +175,13 @@ export function bruteForce(statement: PlainStatement): { answer: Record<string, 
           [['', 1]],
         )
       case 'genotype':
-        return [[genotype(way.genes, String(query['locus'])), 1]]
+        return [[genotype(way.genes, query.locus), 1]]
       case 'genotypes':
-        return [[(query['loci'] as string[]).map((symbol) => genotype(way.genes, symbol)).join('|'), 1]]
+        return [[query.loci.map((symbol) => genotype(way.genes, symbol)).join('|'), 1]]
       case 'phase':
-        return [[phase(way.genes, Number(query['group'])), 1]]
+        return [[phase(way.genes, query.group), 1]]
       default:
-        return [[carries(way) ? 'yes' : 'no', 1]]
+        return [[carries(way, query.locus, query.allele) ? 'yes' : 'no', 1]]
     }
   }
 
@@ -172,16 +195,18 @@ export function bruteForce(statement: PlainStatement): { answer: Record<string, 
     if (bird === undefined) {
       evidence += p
       if (query.kind === 'carries-all')
-        for (const [id, way] of settled) totals[id] = (totals[id] ?? 0) + (carries(way) ? p : 0)
+        for (const [id, way] of settled)
+          totals[id] = (totals[id] ?? 0) + (carries(way, query.locus, query.allele) ? p : 0)
       else {
-        const of = String(query['of'])
+        const { of } = query
         const way = settled.get(of)!
         const sexed = individuals.find(({ id }) => id === of)!.sex === 'U' ? `${way.sex}|` : ''
         for (const [key, q] of answers(way)) if (q > 0) totals[sexed + key] = (totals[sexed + key] ?? 0) + p * q
       }
       return
     }
-    const parents = bird.sire && bird.dam ? ([settled.get(bird.sire)!.genes, settled.get(bird.dam)!.genes] as const) : undefined
+    const parents =
+      bird.sire && bird.dam ? ([settled.get(bird.sire)!.genes, settled.get(bird.dam)!.genes] as const) : undefined
     for (const way of ways(bird, parents)) {
       const q = p * way.p * read(bird, way)
       if (q === 0) continue

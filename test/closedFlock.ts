@@ -26,7 +26,12 @@ export const genome: Pedigree['genome'] = {
   groups: [{ on: 'A', loci: [0], r: [] }],
 }
 
-export type FlockShape = { readonly birds: number; readonly cocks: number; readonly hens: number; readonly chicks: number }
+export type FlockShape = {
+  readonly birds: number
+  readonly cocks: number
+  readonly hens: number
+  readonly chicks: number
+}
 
 /**
  * A closed flock with one recessive: every generation some of the last one's chicks breed, each hen goes to
@@ -40,7 +45,9 @@ export function closedFlock({ birds, cocks, hens, chicks }: FlockShape, seed: nu
   const genes: (readonly [number, number])[] = []
   const founder = (): number => (draw() < 0.15 ? 1 : 0)
   const add = (sex: 'M' | 'F', parents?: { readonly sire: number; readonly dam: number }): number => {
-    const pair = parents ? ([pick(genes[parents.sire]!), pick(genes[parents.dam]!)] as const) : ([founder(), founder()] as const)
+    const pair = parents
+      ? ([pick(genes[parents.sire]!), pick(genes[parents.dam]!)] as const)
+      : ([founder(), founder()] as const)
     const readings = draw() < 0.8 ? [readState(white, pair[0] + pair[1] === 2 ? 1 : 0)] : []
     genes.push(pair)
     return made.push({ id: `b${made.length}`, sex, ...(parents ? { parents } : {}), readings }) - 1
@@ -56,7 +63,10 @@ export function closedFlock({ birds, cocks, hens, chicks }: FlockShape, seed: nu
     }
     const some = (sex: 'M' | 'F', n: number, last: readonly number[]): readonly number[] => {
       const all = born.filter((bird) => made[bird]!.sex === sex)
-      const chosen = Array.from({ length: Math.min(n, all.length) }, () => all.splice(Math.floor(draw() * all.length), 1)[0]!)
+      const chosen = Array.from(
+        { length: Math.min(n, all.length) },
+        () => all.splice(Math.floor(draw() * all.length), 1)[0]!,
+      )
       return chosen.length > 0 ? chosen : last
     }
     sires = [...some('M', cocks, sires)]

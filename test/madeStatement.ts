@@ -14,9 +14,18 @@ const small: readonly (readonly { on: 'A' | 'Z'; alleles: readonly number[] }[])
 ]
 const large: typeof small = [
   ...small,
-  [{ on: 'A', alleles: [2] }, { on: 'A', alleles: [2] }],
-  [{ on: 'A', alleles: [2] }, { on: 'Z', alleles: [2] }],
-  [{ on: 'Z', alleles: [2] }, { on: 'Z', alleles: [2] }],
+  [
+    { on: 'A', alleles: [2] },
+    { on: 'A', alleles: [2] },
+  ],
+  [
+    { on: 'A', alleles: [2] },
+    { on: 'Z', alleles: [2] },
+  ],
+  [
+    { on: 'Z', alleles: [2] },
+    { on: 'Z', alleles: [2] },
+  ],
   [{ on: 'A', alleles: [2, 2] }],
   [{ on: 'Z', alleles: [2, 2] }],
 ]
@@ -50,7 +59,8 @@ export function madeStatement(seed: number, birds: number): PlainStatement {
     on === 'Z' && sex === 'F'
       ? alleles.map((a) => `${a}/-`)
       : alleles.flatMap((a, i) => alleles.slice(i).map((b) => `${a}/${b}`))
-  const onZ = (symbols: readonly string[]): boolean => symbols.some((symbol) => loci.find((l) => l.symbol === symbol)!.on === 'Z')
+  const onZ = (symbols: readonly string[]): boolean =>
+    symbols.some((symbol) => loci.find((l) => l.symbol === symbol)!.on === 'Z')
 
   const traits = Array.from({ length: 1 + below(2) }, (_, t) => {
     const start = below(loci.length)
@@ -59,7 +69,12 @@ export function madeStatement(seed: number, birds: number): PlainStatement {
     const uncertain = chance(0.35)
     const rows = (sex: Sex | '*') =>
       own
-        .map((symbol) => genotypes(loci.find((l) => l.symbol === symbol)!, sex === 'F' ? 'F' : 'M'))
+        .map((symbol) =>
+          genotypes(
+            loci.find((l) => l.symbol === symbol)!,
+            sex === 'F' ? 'F' : 'M',
+          ),
+        )
         .reduce<string[][]>((made, list) => made.flatMap((one) => list.map((g) => [...one, g])), [[]])
         .map((g) => ({
           sex,
@@ -77,7 +92,8 @@ export function madeStatement(seed: number, birds: number): PlainStatement {
     const hens = individuals.filter(({ sex }) => sex === 'F')
     const bred = i >= 2 && chance(0.75)
     const sex = i === 0 ? 'M' : i === 1 ? 'F' : chance(0.12) ? 'U' : pick(['M', 'F'] as const)
-    const prior = !bred && sex !== 'U' && chance(0.35) ? groups.map((_, group) => ({ group, dist: dist(group, sex) })) : undefined
+    const prior =
+      !bred && sex !== 'U' && chance(0.35) ? groups.map((_, group) => ({ group, dist: dist(group, sex) })) : undefined
     individuals.push({
       id: `b${i}`,
       sex,
@@ -85,7 +101,9 @@ export function madeStatement(seed: number, birds: number): PlainStatement {
       dam: bred ? pick(hens).id : null,
       ...(prior ? { prior } : {}),
       ...(chance(0.12) ? { genotype: told(sex) } : {}),
-      ...(chance(0.55) ? { phenotype: Object.fromEntries([pick(traits)].map(({ name, states }) => [name, pick(states)])) } : {}),
+      ...(chance(0.55)
+        ? { phenotype: Object.fromEntries([pick(traits)].map(({ name, states }) => [name, pick(states)])) }
+        : {}),
     })
   }
   return { loci, groups, traits, individuals, query: query() }
@@ -96,7 +114,8 @@ export function madeStatement(seed: number, birds: number): PlainStatement {
   }
 
   function dist(group: number, sex: Sex) {
-    const strand = (): readonly string[] => groups[group]!.loci.map((symbol) => pick(loci.find((l) => l.symbol === symbol)!.alleles))
+    const strand = (): readonly string[] =>
+      groups[group]!.loci.map((symbol) => pick(loci.find((l) => l.symbol === symbol)!.alleles))
     const copies = groups[group]!.on === 'Z' && sex === 'F' ? 1 : 2
     return shares(1 + below(3)).map((p) => ({ dip: Array.from({ length: copies }, strand), p }))
   }
@@ -122,4 +141,5 @@ export function madeStatement(seed: number, birds: number): PlainStatement {
   }
 }
 
-const certain = (states: number, at: number): readonly number[] => Array.from({ length: states }, (_, i) => (i === at ? 1 : 0))
+const certain = (states: number, at: number): readonly number[] =>
+  Array.from({ length: states }, (_, i) => (i === at ? 1 : 0))

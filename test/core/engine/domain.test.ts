@@ -15,7 +15,7 @@ const group = (on: 'A' | 'Z', haplotypes: number): Lumped => ({
 })
 const unlinked = (lumped: Lumped): Domains =>
   domains(lumped, (code) =>
-    Array.from({ length: lumped.haplotypes }, (_, h) => kindsOf(code, lumped.haplotypes).includes(h as never)),
+    Array.from({ length: lumped.haplotypes }, (_, h) => kindsOf(code, lumped.haplotypes).some((kind) => kind === h)),
   )
 const cut = (on: 'A' | 'Z', ...codes: readonly (readonly number[])[]): readonly (readonly number[])[] => {
   const { of, cut } = unlinked(group(on, 2))

@@ -11,8 +11,8 @@ import type { Pedigree } from '../../../core/engine/pedigree.ts'
 const locus = (id: string, alleles: string, on: 'A' | 'Z' = 'A') => ({
   id,
   on,
-  alleles: [...alleles],
-  freqs: [...alleles].map((_, i) => ratio(i === 0 ? BigInt(alleles.length) : 1n, BigInt(2 * alleles.length - 1))),
+  alleles: alleles.split(''),
+  freqs: alleles.split('').map((_, i) => ratio(i === 0 ? BigInt(alleles.length) : 1n, BigInt(2 * alleles.length - 1))),
 })
 /** Three loci in one group, the second with a series of five. */
 const genome: Genome = {

@@ -1,6 +1,6 @@
 // test/core/engine/num.test.ts: fractions read, reckoned and turned into doubles.
 import fc from 'fast-check'
-import Fraction from 'fraction.js'
+import { Fraction } from 'fraction.js'
 import { describe, expect, test } from 'vitest'
 import { f64, formatRatio, ratio, rational, readRatio, toNumber } from '../../../core/engine/num.ts'
 
