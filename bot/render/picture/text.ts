@@ -35,7 +35,7 @@ export function words(text: string, setting: Setting): Words {
 }
 
 /** The largest size at which the text fits in as many lines as may be; at the smallest it is cut, with a sign that it was. */
-export function fit(text: string, setting: Setting): { readonly size: number; readonly lines: readonly string[] } {
+function fit(text: string, setting: Setting): { readonly size: number; readonly lines: readonly string[] } {
   const { width, face, most = 1, least = 11 } = setting
   for (let size = setting.size; size >= least; size -= 0.5) {
     const lines = broken(text, width, face, size)

@@ -47,7 +47,7 @@ function fits([x, y]: Point, angle: number, long: number, wide: number, corners:
 }
 
 /** Whether a point lies inside a polygon: an odd number of sides crosses the line to its right. */
-export function inside([x, y]: Point, corners: readonly Point[]): boolean {
+function inside([x, y]: Point, corners: readonly Point[]): boolean {
   let odd = false
   corners.forEach(([x1, y1], at) => {
     const [x0, y0] = corners[(at + corners.length - 1) % corners.length]!

@@ -3,27 +3,25 @@ import { round, svg, type Markup } from '../svg.ts'
 import type { Feather } from './field.ts'
 import type { Lie } from './shape.ts'
 
-export const textures = [
-  'plain',
-  'laced',
-  'double laced',
-  'partly laced',
-  'pencilled',
-  'spangled',
-  'barred',
-  'double barred',
-  'cross-barred',
-  'stippled',
-  'striped',
-  'edged',
-  'leaking',
-  'tipped',
-  'flecked',
-  'ticked',
-  'patched',
-  'curled',
-] as const
-export type Texture = (typeof textures)[number]
+export type Texture =
+  | 'plain'
+  | 'laced'
+  | 'double laced'
+  | 'partly laced'
+  | 'pencilled'
+  | 'spangled'
+  | 'barred'
+  | 'double barred'
+  | 'cross-barred'
+  | 'stippled'
+  | 'striped'
+  | 'edged'
+  | 'leaking'
+  | 'tipped'
+  | 'flecked'
+  | 'ticked'
+  | 'patched'
+  | 'curled'
 
 type Wear = {
   readonly of?: (feather: Feather) => boolean // which feathers wear it; all when absent

@@ -3,7 +3,7 @@ import { rooms, type Room } from '../palette.ts'
 import { svg, type Markup } from '../svg.ts'
 
 /** A phone's width in points; the picture is drawn at twice that in pixels. */
-export const cardWidth = 360
+const cardWidth = 360
 export const margin = 10
 export const gutter = 8
 export const innerWidth = cardWidth - 2 * margin
