@@ -96,11 +96,12 @@ async function send(client: MatrixClient, room: string, content: Content, key: s
   return sent.event_id
 }
 
-const infoOf = ({ png, width, height }: Picture): Content => ({
+const infoOf = ({ png, width, height, blurHash }: Picture): Content => ({
   w: width,
   h: height,
   size: png.byteLength,
   mimetype: 'image/png',
+  ...(blurHash !== undefined && { 'xyz.amorgan.blurhash': blurHash }), // MSC2448, by the name that clients read
 })
 
 async function upload(client: MatrixClient, room: string, picture: Picture): Promise<Content> {
