@@ -88,6 +88,9 @@ function occurs(cue: readonly string[], words: readonly string[]): boolean {
   })
 }
 
+type Cue = Topic['cues'][number]
+const weightOf = (cue: Cue): number => cue.join('').length + cue.length * 4
+
 /**
  * How strongly the words (of `cueWords`) point to the topic: 0, or more the longer the longest of its cues that occurs.
  * A stem of four letters or more, or one with a star, is the beginning of a word; a shorter one is a whole word or its
@@ -95,14 +98,30 @@ function occurs(cue: readonly string[], words: readonly string[]): boolean {
  */
 export function cueWeight(topic: Topic, words: readonly string[]): number {
   const matched = topic.cues.filter((cue) => occurs(cue, words))
-  return Math.max(0, ...matched.map((cue) => cue.join('').length + cue.length * 4))
+  return Math.max(0, ...matched.map(weightOf))
 }
 
+const mostKey = 4
+/** The first letters by which a cue is looked up: of the longest of its words, which is the rarest. */
+function keyOf(cue: Cue): string {
+  const longest = cue.flatMap((stem) => stem.split('_')).reduce((a, b) => (b.length > a.length ? b : a))
+  return longest.replace('*', '').slice(0, mostKey)
+}
+const keysOf = (words: readonly string[]): ReadonlySet<string> =>
+  new Set(words.flatMap((word) => Array.from({ length: mostKey }, (_, at) => word.slice(0, at + 1))))
+
+/** Cues by their key, so that a text is held only against those that have a chance. */
+const byKey: ReadonlyMap<string, readonly { readonly id: string; readonly cue: Cue }[]> = Map.groupBy(
+  topics.flatMap(({ id, cues }) => cues.map((cue) => ({ id, cue }))),
+  ({ cue }) => keyOf(cue),
+)
+
 /** Topics that a text points to, strongest first. */
-export const topicsIn = (text: string): readonly { readonly id: string; readonly weight: number }[] => {
+export function topicsIn(text: string): readonly { readonly id: string; readonly weight: number }[] {
   const words = cueWords(text)
-  return topics
-    .map((topic) => ({ id: topic.id, weight: cueWeight(topic, words) }))
-    .filter(({ weight }) => weight > 0)
-    .toSorted((a, b) => b.weight - a.weight)
+  const weights = new Map<string, number>()
+  for (const key of keysOf(words))
+    for (const { id, cue } of byKey.get(key) ?? [])
+      if (weightOf(cue) > (weights.get(id) ?? 0) && occurs(cue, words)) weights.set(id, weightOf(cue))
+  return [...weights].map(([id, weight]) => ({ id, weight })).toSorted((a, b) => b.weight - a.weight)
 }

@@ -50,6 +50,10 @@ function fromLocus(question: FactQuestion): Found | undefined {
   }
 }
 
+const several = (n: number, one: string): string => `${n} ${one}${n === 1 ? '' : 's'}`
+const counted = (flock: FactQuestion['flock']): string =>
+  `${several(flock?.birds.length ?? 0, 'bird')} and ${several(flock?.broods.length ?? 0, 'brood')}`
+
 function fromFlock({ flock }: FactQuestion): Found {
   const lines = flock ? flockLines(flock) : []
   const none =
@@ -60,7 +64,7 @@ function fromFlock({ flock }: FactQuestion): Found {
     verdict: 'not asked',
     says: lines.length > 0 ? lines : [none],
     sources: [],
-    ...(lines.length > 0 ? { summary: `So far you have told me of ${lines.length} birds and broods.` } : {}),
+    ...(lines.length > 0 ? { summary: `So far you have told me of ${counted(flock)}.` } : {}),
   }
 }
 

@@ -8,12 +8,21 @@ import { carriesOf } from './quick.ts'
 
 type Avoid = PartnersAnswer['avoid']
 
+const black = 'black hides gold and silver, and no bars are left to tell the sexes by'
+/** A black mate for a bird that is not: what the other has of gold or silver is lost to sight. */
+const blackHides = ({ own, wanted }: Hunt, bird: BirdRef): boolean => {
+  const [kept, mate] = [carriesOf(own), carriesOf(bird)]
+  const bars = wanted === 'F' ? mate('B', 'B') : Math.max(kept('B', 'B'), mate('B', 'B'))
+  return mate('E', 'E') > 0.8 && kept('E', 'E') < 0.2 && kept('I', 'I') + kept('c', 'c') < 0.2 && bars < 0.5
+}
+
 function why(hunt: Hunt, bird: BirdRef, named: boolean): Avoid {
   const harm = harmTogether(hunt.own, bird)
   if (harm) return [{ bird: seenBird(bird), why: harm.why }]
   const { crossed, serves } = playThrough(hunt, bird, named)
   const { sexing } = crossed.cases[0]!
-  if (hunt.goals.includes('sexable') && sexing.verdict === 'no') return [{ bird: seenBird(bird), why: sexing.why }]
+  if (hunt.goals.includes('sexable') && sexing.verdict === 'no')
+    return [{ bird: seenBird(bird), why: blackHides(hunt, bird) ? black : sexing.why }]
   return named && !serves
     ? [{ bird: seenBird(bird), why: `does not give what you want with ${nameOfBird(hunt.own)}` }]
     : []

@@ -1,5 +1,5 @@
 // core/answers/partners/search.ts: candidates for a goal out of the whole catalogue: a first look at all, the best of them played through.
-import { breedNamed, breeds, lineOf, type Breed } from '../../breeds.ts'
+import { breedNamed, breeds, genesOf, lineOf, type Breed } from '../../breeds.ts'
 import type { Crossed } from '../../answer.ts'
 import { mate } from '../../cross/mate.ts'
 import { findable, harmful, lineForGoal } from '../../data/partners.ts'
@@ -63,13 +63,34 @@ function birdsOf(breed: Breed, goals: readonly Goal[]): readonly BirdRef[] {
 const isServed = (goals: readonly Goal[], parts: readonly number[]): boolean =>
   goals.every((goal, at) => parts[at]! >= (leastWorth[goal] ?? 0))
 
+/** A barred cock gives every chick bars, which confuse the sign that tells: he comes after a plain one. */
+const barredCock = ({ wanted, goals }: Hunt, bird: BirdRef): boolean =>
+  wanted === 'M' && goals.includes('sexable') && carriesOf(bird)('B', 'B') > 0.5
+
 export function playThrough(hunt: Hunt, bird: BirdRef, withHen: boolean): Candidate {
   const { sire, dam } = pairOf(hunt, bird)
   const crossed = mate(sire, dam, { hen: withHen, reverse: false })
   const parts = hunt.goals.map((goal) => overCases(crossed, (one) => goalWorth(goal, one)))
   const worth = parts.reduce((product, part) => product * (0.15 + 0.85 * part), 1) * (0.55 + 0.15 * found(bird.breed))
   const usual = inLine(breedNamed(bird.breed ?? '') ?? breeds[0]!, hunt.goals).line === bird.line
-  return { bird, own: hunt.own, crossed, worth: usual ? worth : worth * 0.95, serves: isServed(hunt.goals, parts) }
+  return {
+    bird,
+    own: hunt.own,
+    crossed,
+    worth: worth * (usual ? 1 : 0.95) * (barredCock(hunt, bird) ? 0.7 : 1),
+    serves: isServed(hunt.goals, parts),
+  }
+}
+
+/** Each thing in doubt of a bird multiplies the ways a mating is played through, so fewer mates are tried with it. */
+function doubtOf(own: BirdRef): number {
+  const breed = breedNamed(own.breed ?? '')
+  if (!breed) return 1
+  const open = ['E', 'S', 'B', 'I', 'c', 'O', 'Bl'].filter((locus) => {
+    const gene = genesOf(breed, own.line)[locus]
+    return gene?.kind === 'segregates' && own.genotype?.[locus] === undefined
+  })
+  return Math.min(3, (breed.madeFrom?.length ?? 1) * (1 + open.length / 3))
 }
 
 /** Playing through the daughters too costs more, so fewer are played. */
@@ -82,8 +103,7 @@ const played = { sexingOnly: 34, withHen: 16 } as const
  */
 export function search(hunt: Hunt, share: number): readonly Candidate[] {
   const withHen = hunt.goals.some((goal) => !['sexable', 'barred', 'laced', 'show'].includes(goal))
-  const ways = breedNamed(hunt.own.breed ?? '')?.madeFrom?.length ?? 1 // a hybrid is played through for each pair it may come from
-  const most = Math.max(8, Math.round((played[withHen ? 'withHen' : 'sexingOnly'] * share) / ways))
+  const most = Math.max(8, Math.round((played[withHen ? 'withHen' : 'sexingOnly'] * share) / doubtOf(hunt.own)))
   return breeds
     .filter((breed) => offered(breed) && ofOneSize(hunt.own, breed))
     .flatMap((breed) => birdsOf(breed, hunt.goals).map((bird) => ({ breed, bird })))

@@ -95,7 +95,7 @@ const ofEggs = /,? ?carrying (?:one copy|two copies) of blue egg/g
 export function conditionOf({ cases }: Crossed, candidate: BirdRef, goals: readonly Goal[]): string | undefined {
   if (!goals.includes('sexable')) return undefined
   const works = cases.filter((one) => sexingWorth(one) > worksAbove)
-  const given = works[0]?.given.replaceAll(ofEggs, '')
+  const given = works[0]?.given.replaceAll(ofEggs, '').replace(/^bred from (cock|hens): /, 'the $1 came from ')
   if (works.length < cases.length && given) return given
   if (works[0]?.sexing.signs[0]?.sign === 'wing feathers') return fastOverSlow
   return whiteBird(candidate) && works.length > 0 ? provenSilver : undefined
