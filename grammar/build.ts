@@ -22,6 +22,8 @@ type Piece =
       readonly gap: boolean
       readonly at: number
       readonly end: number
+      /** Made from what stood in brackets. */
+      readonly bracket?: boolean
     })
 
 const isToken = (piece: unknown): piece is Token => typeof piece === 'object' && piece !== null && 'type' in piece
@@ -49,7 +51,11 @@ const pieceOf = (words: unknown): Piece => {
   return inner as Piece
 }
 
-export const body: Rule<Body> = ([piece]) => bodyOf(pieceOf(piece))
+/** A bracket is said of what stands before it. */
+export const body: Rule<Body> = ([piece], _at, reject) => {
+  const first = pieceOf(piece)
+  return !isToken(first) && first.bracket === true ? reject : bodyOf(first)
+}
 
 const has = (of: Body, ...types: readonly Token['type'][]): boolean => of.parts.some(({ type }) => types.includes(type))
 const sameName = (one: Token, other: Token): boolean =>
@@ -142,6 +148,7 @@ export const noted: Rule<Piece> = ([open, notes, close]) => {
   const merged = pieces.map(bodyOf)
   return {
     ...spanOf([open as Token, close as Token]),
+    bracket: true,
     parts: merged.flatMap(({ parts }) => parts),
     lacks: merged.flatMap(({ lacks }) => lacks),
     carried: merged.flatMap(({ carried }) => carried),
@@ -175,6 +182,7 @@ export const listed: Rule<Group> = (words, _at, reject) => {
   if (sex !== undefined && other !== undefined && sex !== other) return reject
   const joins = tokensIn(words[1])
   if (isCount(one) && !isCount(group[0]!)) return reject
+  if (group.length === 1 && isNamed(one) && !isNamed(group[0]!) && !hasLine(group[0]!)) return reject
   if (group.some(isNamed) && !isNamed(one) && !(joins.some(({ type }) => type === 'or') && hasLine(one))) return reject
   return [...group, one]
 }
@@ -221,6 +229,7 @@ function mate(
   right: unknown,
   order: MatingSaid['order'],
   reject: Reject,
+  crossed = false,
 ): MatingSaid | Reject {
   const [first, second] = [groupOf(left), groupOf(right)]
   const [one, other] = [sexOfGroup(first), sexOfGroup(second)]
@@ -228,7 +237,8 @@ function mate(
   const weak = allWeak(joint)
   if (order !== 'either' && isNoun(joint, second[0]!)) return reject
   if (!first.every(canMate) || !second.every(canMate)) return reject
-  if (weak && !first.some(isPlainBird) && !second.some(isPlainBird)) return reject
+  if (weak && !crossed && !first.some(isPlainBird) && !second.some(isPlainBird)) return reject
+  if (weak && !crossed && order !== 'either' && !second.every((bird) => isPlainBird(bird) || isColourNoun(bird))) return reject
   if (weak && order !== 'either' && second[0]!.gap) return reject
   return { first, second, order, plain: !weak }
 }
@@ -240,6 +250,8 @@ const isNoun = (joint: unknown, next: BirdSaid): boolean => {
 /** A comb or a lack is said of a bird and is none. */
 const canMate = (bird: BirdSaid): boolean =>
   bird.parts.some(({ type }) => type !== 'trait') || bird.cross !== undefined || bird.split || bird.carried.length > 0
+/** "my reds". */
+const isColourNoun = ({ parts }: BirdSaid): boolean => parts.some((part) => part.type === 'colour' && part.word.endsWith('s'))
 /** More than a colour is told of it. */
 const isPlainBird = (bird: BirdSaid): boolean =>
   bird.cross !== undefined ||
@@ -257,7 +269,18 @@ export const maleFirst: Rule<MatingSaid> = ([left, joint, right], _at, reject) =
 export const femaleFirst: Rule<MatingSaid> = ([left, joint, right], _at, reject) =>
   mate(left, joint, right, 'female first', reject)
 export const crossMaleFirst: Rule<MatingSaid> = ([, left, joint, right], _at, reject) =>
-  mate(left, joint, right, 'male first', reject)
+  mate(left, joint, right, 'male first', reject, true)
+
+/** One kind of bird bred to itself, or two kinds put together. */
+const amongThem = (mated: unknown, reject: Reject): MatingSaid | Reject => {
+  const [first, second, ...rest] = groupOf(mated)
+  if (!first || rest.length > 0 || !isNamed(first)) return reject
+  if (second) return mate([first], [], [second], 'either', reject)
+  const unsexed = { ...first, parts: first.parts.filter(({ type }) => type !== 'cock' && type !== 'hen' && type !== 'number') }
+  return { first: [unsexed], second: [unsexed], order: 'male first', plain: true }
+}
+export const together: Rule<MatingSaid> = ([mated], _at, reject) => amongThem(mated, reject)
+export const crossTogether: Rule<MatingSaid> = ([, mated], _at, reject) => amongThem(mated, reject)
 
 /** Without a word of order: two single birds, or two groups of different sex. */
 const either = (left: unknown, joint: unknown, right: unknown, reject: Reject, cross: boolean): MatingSaid | Reject => {
@@ -268,6 +291,7 @@ const either = (left: unknown, joint: unknown, right: unknown, reject: Reject, c
   if (!first.some(isNamed) || !second.some(isNamed)) return reject
   const joins = tokensIn(joint)
   if (joins.some(({ type }) => type === 'or') && !(sexed && cross)) return reject
+  if (!sexed && isCount(second[0]!) && !isCount(first[0]!)) return reject
   if (
     !sexed &&
     !cross &&
@@ -336,6 +360,7 @@ const costOf = ({ first, second, order }: MatingSaid): number => {
       : 0
   return (
     owned +
+    Number(!first.some(isNamed) || !second.some(isNamed)) +
     oddity([...first, ...second]) +
     (order === 'either' ? 2 : 0) +
     (2 - sexed) * 0.25 +
@@ -403,6 +428,17 @@ const wanted = (words: unknown, bare: unknown, birds: Group, firm: boolean): Say
 export const whichBare: Rule<Saying> = ([which, bare]) => wanted(which, bare, [], true)
 export const whichWant: Rule<Saying> = ([which, bare]) => wanted(which, bare, [], true)
 export const whichFor: Rule<Saying> = ([which, bare, , birds]) => wanted(which, bare, birds as Group, true)
+export const whichIs: Rule<Saying> = ([which]) => ask(which, {})
+export const whichIsFor: Rule<Saying> = ([which, , bare, , birds]) => wanted(which, bare, birds as Group, true)
+export const whichCross: Rule<Saying> = ([which, , birds]) => wanted(which, [], birds as Group, true)
+export const whichMating: Rule<Saying> = ([, , left, joint, right], at, reject) => {
+  const mating = mate(left, joint, right, 'male first', reject, true)
+  return mating === reject ? reject : matings([[mating]], at, reject)
+}
+export const whichTogether: Rule<Saying> = ([, , mated], at, reject) => {
+  const mating = amongThem(mated, reject)
+  return mating === reject ? reject : matings([[mating]], at, reject)
+}
 export const whatFor: Rule<Saying> = ([which, , birds]) => wanted(which, [], birds as Group, true)
 export const wantBare: Rule<Saying> = ([want, bare]) => wanted(want, bare, [], false)
 export const wantFor: Rule<Saying> = ([want, bare, , birds]) => wanted(want, bare, birds as Group, true)

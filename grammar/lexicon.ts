@@ -42,7 +42,7 @@ const putAll = (list: string, meaning: Meaning): void => phrases(list).forEach((
 
 function putSmall(): void {
   putAll(fillers, { type: 'filler' })
-  for (const [type, list] of Object.entries(smallWords)) if (type !== 'to') putAll(list, { type: type as Plain })
+  for (const [type, list] of Object.entries(smallWords)) putAll(list, { type: type as Plain })
   putAll(matings.over, { type: 'over', weak: false })
   putAll(matings.overWeak, { type: 'over', weak: true })
   for (const type of ['under', 'and', 'or', 'cross', 'between', 'outOf', 'by'] as const) putAll(matings[type], { type })
@@ -57,6 +57,8 @@ function putSexes(): void {
   putAll(sexes.hen, { type: 'hen', many: false, parent: false })
   putAll(sexes.hens, { type: 'hen', many: true, parent: false })
   putAll(sexes.father, { type: 'cock', many: false, parent: true })
+  putAll(sexes.fathers, { type: 'cock', many: true, parent: true })
+  putAll(sexes.mothers, { type: 'hen', many: true, parent: true })
   putAll(sexes.mother, { type: 'hen', many: false, parent: true })
   for (const kin of ['daughter', 'son', 'sibling', 'grandchild', 'grandfather', 'grandmother'] as const satisfies Kin[])
     putAll(sexes[kin], { type: 'kin', kin })

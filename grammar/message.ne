@@ -21,7 +21,10 @@ saying -> matings   {% build.matings %}
 matings -> mating              {% build.one %}
          | matings next mating {% build.more %}            # RIR over BR vs BR over RIR
 
-mating -> mated over mates             {% build.maleFirst %}    # RIR roo over barred rock hens; A x B hen over C
+mating -> %cross mated %together        {% build.crossTogether %} # breed my sex-links together
+        | mated %together               {% build.together %}
+        | mated %cross %together        {% build.together %}
+        | mated over mates             {% build.maleFirst %}    # RIR roo over barred rock hens; A x B hen over C
         | mated under mated            {% build.femaleFirst %}  # barred hens under a Sussex roo
         | mated join mated             {% build.eitherFirst %}  # RIR and BR
         | bird bird                    {% build.sideBySide %}   # RIR roo BR hens
@@ -97,10 +100,17 @@ told -> bird %is birds {% build.told %}                         # rooster is the
 wanted -> %which bare                 {% build.whichBare %}     # which hens
         | %which bare link birds      {% build.whichFor %}      # what rooster for SLW hens
         | %which link birds           {% build.whatFor %}       # what to put over my Rocks
+        | %which %is bare             {% build.whichIs %}       # which is the rooster
+        | %which %is bare link birds  {% build.whichIsFor %}    # which is the better roo over SLW hens
+        | %which %cross birds         {% build.whichCross %}    # what can I cross my RIR roo
+        | %which %cross birds %over   {% build.whichCross %}    # ... with
+        | %which %cross mated over mates {% build.whichMating %} # what do I get if I cross A with B
         | %want bare                  {% build.wantBare %}      # need a rooster
         | %want bare link birds       {% build.wantFor %}       # need hens for my RIR
         | bare %forWhom birds             {% build.bareFor %}       # hens for a RIR roo?
         | bare %forWhom aside             {% build.bareForGoal %}   # hens for sexable chicks
+        | bare %forWhom %their            {% build.bareForGoal %}   # girls for him
+        | %which %cross mated %together {% build.whichTogether %}
         | %forWhom birds %which bare      {% build.forWhich %}      # for my RIR roo which hens
         | %which bare %want           {% build.whichWant %}     # which hens should I get
 bare -> sex | %number sex | %line sex | %which sex | %colour sex

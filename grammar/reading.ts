@@ -150,7 +150,7 @@ export function readingOf(text: string): Reading {
     words,
     tokens,
     clauses,
-    scene: sceneOf(clauses),
+    scene: sceneOf(clauses, tokens.slice(0, mostWords)),
     corrections,
     language: languageOf(words),
     manner: mannerOf(text, tokens.slice(0, mostWords)),

@@ -1,10 +1,12 @@
 // grammar/scene.ts: all that a message says, put together: who is there, of which sex, who is put to whom, what is asked.
 import { breedNamed } from '../core/breeds.ts'
 import { birdOf, type Bird } from './bird.ts'
+import { hasVariety } from './variety.ts'
 import { isNamed, sexOfGroup, sexSaid, type BirdSaid, type Group, type MatingSaid, type Saying } from './saying.ts'
 import type { Aspect, Goal } from '../core/question.ts'
 import type { Sex } from '../core/vocabulary.ts'
 import type { Read } from './parse.ts'
+import type { Token } from './token.ts'
 import type { Colour } from './words/colours.ts'
 
 export type Mating = {
@@ -79,6 +81,11 @@ function names(again: BirdSaid, bird: BirdSaid): boolean {
 const nameHas = (bird: BirdSaid, colour: Colour): boolean =>
   bird.parts.some((part) => part.type === 'breed' && (part.names[0] ?? '').toLowerCase().includes(colour))
 
+/** "his mother", "Grandsire": kin of a bird, and no mate of it. */
+const isKin = ({ parts }: BirdSaid): boolean =>
+  parts.some(({ type }) => type === 'kin') ||
+  (parts.some(({ type }) => type === 'his' || type === 'her') && parts.some((part) => (part.type === 'cock' || part.type === 'hen') && part.parent))
+
 const merged = (of: BirdSaid, more: BirdSaid): BirdSaid => ({
   ...of,
   parts: [...of.parts, ...more.parts.filter(({ type }) => !['their', 'my', 'number'].includes(type))],
@@ -88,8 +95,17 @@ const merged = (of: BirdSaid, more: BirdSaid): BirdSaid => ({
   cross: of.cross ?? more.cross,
 })
 
+/** Is there such a variety of that breed? */
+function fitsFamily(said: BirdSaid, family: string | undefined): boolean {
+  if (family === undefined) return false
+  const own = familyIn(said)
+  if (own !== undefined) return own === family && (said.parts.some(({ type }) => type === 'breed') || coloursIn(said).length > 0)
+  const colours = coloursIn(said)
+  return colours.length > 0 && hasVariety(family, colours)
+}
+
 /** Puts the sayings of a message together, in order. One value, filled and handed out. */
-export function sceneOf(clauses: readonly (readonly Read[])[]): Scene {
+export function sceneOf(clauses: readonly (readonly Read[])[], tokens: readonly Token[]): Scene {
   const entries: Entry[] = []
   const matings: { first: Entry[]; second: Entry[]; said: MatingSaid }[] = []
   const wanted: { saying: Extract<Saying, { kind: 'wanted' }>; for: Entry[] }[] = []
@@ -97,9 +113,8 @@ export function sceneOf(clauses: readonly (readonly Read[])[]): Scene {
   const tallies: Counted[] = []
   const changes: Change[] = []
   const offspring: Extract<Saying, { kind: 'offspring' }>[] = []
-  const aspects: Aspect[] = []
-  const goals: Goal[] = []
   let open: Entry | undefined
+  let heading: Entry | undefined
 
   const enter = (said: BirdSaid, sex: Sex | undefined, place: Entry['place'], list: Group): Entry => {
     const near =
@@ -132,8 +147,36 @@ export function sceneOf(clauses: readonly (readonly Read[])[]): Scene {
     return true
   }
 
+  /** "ameraucana x marans (black, black copper)": the colour of a bird that stood in a mating without one. */
+  const refines = (said: BirdSaid, group: Group): boolean => {
+    const bare = entries.find(({ place, said: before }) => place === 'mating' && before.parts.some(({ type }) => type === 'family') && coloursIn(before).length === 0 && fitsFamily(said, familyIn(before)))
+    if (!bare || sexSaid(said) !== undefined || (!hasBreed(said) && group.length < 2)) return false
+    bare.said = merged(bare.said, { ...said, parts: said.parts.filter(({ type }) => type !== 'family') })
+    return true
+  }
+
+  /** "one rooster, a Delaware"; "possible dads: Welsummer or Barnevelder": the words right behind a sex say which bird. */
+  const heads = (group: Group): boolean => {
+    const head = heading
+    const [front, ...rest] = group
+    if (head?.sex && front && sexSaid(front) === undefined && hasBreed(front) && sexOfGroup(rest) === opposite(head.sex)) {
+      head.said = merged(head.said, front)
+      heading = undefined
+      mention(rest)
+      return true
+    }
+    if (!head || group.some((said) => sexSaid(said) !== undefined || !hasBreed(said))) return false
+    const [first] = group
+    if (group.length === 1 && first) head.said = merged(head.said, first)
+    else group.forEach((said) => enter(said, head.sex, 'bird', group))
+    return true
+  }
+
   const mention = (group: Group): void => {
     let follows = false
+    const headed = heads(group)
+    heading = undefined
+    if (headed) return
     for (const said of group) {
       if (open && describes(said, follows)) {
         open.said = merged(open.said, said)
@@ -141,7 +184,7 @@ export function sceneOf(clauses: readonly (readonly Read[])[]): Scene {
         continue
       }
       follows = false
-      if (sexesAgain(said)) continue
+      if (sexesAgain(said) || refines(said, group)) continue
       const entry = enter(said, sexOfGroup(group), 'bird', group)
       if (
         entry.sex !== undefined &&
@@ -150,11 +193,12 @@ export function sceneOf(clauses: readonly (readonly Read[])[]): Scene {
       )
         open = entry
       else if (hasBreed(said) && said.lacks.length === 0) open = undefined
+      if (group.length === 1 && entry.sex !== undefined && !isNamed(said)) heading = entry
     }
   }
 
   const identify = (saying: Extract<Saying, { kind: 'told' }>): void => {
-    if (saying.who.parts.some(({ type }) => type === 'kin')) return
+    if (isKin(saying.who)) return
     const sex = sexSaid(saying.who)
     const bare = !isNamed(saying.who) && sex !== undefined
     const is = saying.is.map((said): Entry => {
@@ -163,7 +207,7 @@ export function sceneOf(clauses: readonly (readonly Read[])[]): Scene {
         before.forEach((entry) => (entry.sex ??= sex))
         if (before.some((entry) => entry.sex === sex)) return before[0]!
       }
-      if (isNamed(saying.who) && !isNamed(said)) return { said, sex: sexSaid(said), carry: undefined, place: 'bird' }
+      if (isNamed(saying.who) && !hasBreed(said)) return { said, sex: sexSaid(said), carry: undefined, place: 'bird' }
       return enter(said, bare && !saying.not ? sex : undefined, 'bird', saying.is)
     })
     const again = entries.findLast((entry) => names(saying.who, entry.said) && entry.place === 'mating')
@@ -182,6 +226,7 @@ export function sceneOf(clauses: readonly (readonly Read[])[]): Scene {
   }
 
   for (const saying of clauses.flatMap((reads) => reads.flatMap(({ readings }) => readings.slice(0, 1)))) {
+    if (saying.kind !== 'birds') heading = undefined
     switch (saying.kind) {
       case 'matings':
         for (const said of saying.matings) {
@@ -225,8 +270,7 @@ export function sceneOf(clauses: readonly (readonly Read[])[]): Scene {
         changes.push({ how: saying.how, ...(saying.part ? { part: saying.part } : {}), birds: saying.birds })
         break
       case 'asked':
-        if (saying.aspect) aspects.push(saying.aspect)
-        if (saying.goal) goals.push(saying.goal)
+        break
     }
   }
 
@@ -249,8 +293,8 @@ export function sceneOf(clauses: readonly (readonly Read[])[]): Scene {
     tallies,
     changes,
     offspring,
-    aspects: unique(aspects),
-    goals: unique(goals),
+    aspects: unique(tokens.flatMap((token) => (token.type === 'aspect' ? [token.aspect] : []))),
+    goals: unique(tokens.flatMap((token): readonly Goal[] => (token.type === 'goal' ? [token.goal] : token.type === 'sexlink' ? ['sexable'] : []))),
   }
 }
 

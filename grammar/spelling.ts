@@ -2,17 +2,21 @@
 import { daleChall } from 'dale-chall'
 import { doubleMetaphone } from 'double-metaphone'
 import { distance } from 'fastest-levenshtein'
-import { isKnownWord, isRisky, joinedNames, knownWords, runTogether } from './lexicon.ts'
+import { isKnownWord, isRisky, joinedNames, knownWords, phrases, runTogether } from './lexicon.ts'
+import { conceptWords } from './words/concepts.ts'
 import { chatter } from './words/chatter.ts'
 
 /** A word, or the words of a run-together name, and what else it might have been. */
 export type Spelt = { readonly words: readonly string[]; readonly rival?: readonly string[] }
 
-const everyday: ReadonlySet<string> = new Set([...daleChall.map((word) => word.toLowerCase()), ...chatter])
+const ofConcepts = Object.values(conceptWords).flatMap((list) => phrases(list).flatMap((text) => text.split(' ')))
+const beginnings = ofConcepts.filter((word) => word.endsWith('*')).map((word) => word.slice(0, -1))
+const everyday: ReadonlySet<string> = new Set([...daleChall.map((word) => word.toLowerCase()), ...chatter, ...ofConcepts])
 
 /** An English word, in its plain form or with a usual ending. */
 const isEveryday = (word: string): boolean =>
   everyday.has(word) ||
+  beginnings.some((start) => word.startsWith(start)) ||
   /^\d|^.{1,3}$/u.test(word) ||
   ['s', 'es', 'ed', 'd', 'ing', 'ly', 'er', 'ers', 'est', 'y', 'nt'].some(
     (ending) =>

@@ -52,6 +52,7 @@ export type Plain =
   | 'same'
   | 'about'
   | 'instead'
+  | 'together'
   | 'filler'
   | 'unknown'
 

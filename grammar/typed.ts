@@ -121,6 +121,7 @@ function standsAsBird(words: readonly Word[], from: number, length: number): boo
       )
         return true
       if (word.raw.type === 'number' && step === -1) return true
+      if (word.raw.type === 'comma' || word.raw.type === 'and' || word.raw.type === 'open') continue
       const found = longestPhrase(
         (k) => words[k]?.word,
         i,
@@ -304,5 +305,14 @@ export function typed(raws: readonly Raw[]): Typed {
     gap = token.type === 'unknown' || (gap && token.type === 'filler')
     i += length
   }
-  return { tokens, corrections }
+  return { tokens: tokens.map(asFeature), corrections }
+}
+
+/** "a chick with a naked neck": a feature there, and no breed. */
+function asFeature(token: Token, at: number, all: readonly Token[]): Token {
+  if (token.type !== 'breed' || token.names[0] !== 'Naked Neck') return token
+  const before = all.slice(Math.max(0, at - 3), at).filter(({ type }) => type !== 'filler')
+  const described = before.at(-1)?.type === 'over' && before.at(-2)?.type === 'chick'
+  const { said, word, end, gap } = token
+  return described ? { type: 'trait', trait: 'naked neck', said, word, at: token.at, end, gap } : token
 }

@@ -7,9 +7,9 @@ import { readContextMissing, readMissing, readNoise, readPhoto } from './read/as
 import { readCarrier } from './read/carrier.ts'
 import { readCross } from './read/cross.ts'
 import { readCourtesy, readIllnessOrLaw, readOffTopic } from './read/decline.ts'
-import { readBirdFact, readFaintTopic, readSexLuck, readTopic } from './read/fact.ts'
+import { readBirdFact, readCarrying, readFaintTopic, readHearsay, readKin, readSexLuck, readShell, readTopic } from './read/fact.ts'
 import { readHatch } from './read/hatch.ts'
-import { readLines, readStrategy } from './read/lines.ts'
+import { readBestBreed, readLines, readStrategy } from './read/lines.ts'
 import { isToldPair, pairsIn } from './read/pairs.ts'
 import { readParents } from './read/parents.ts'
 import { readPartners } from './read/partners.ts'
@@ -27,6 +27,8 @@ const isMated = (reading: Reading): boolean => isToldPair(reading) || pairsIn(re
 const readTopicUnlessMated: Reader = (reading, context) =>
   isMated(reading) ? undefined : readTopic(reading, context)
 
+const readHearsayUnlessMated: Reader = (reading, context) => (isMated(reading) ? undefined : readHearsay(reading, context))
+
 /** A follow-up with nothing before it. */
 const readDangling: Reader = (reading) => (isDangling(reading) ? readContextMissing(reading) : undefined)
 const isDangling = ({ scene, has, words }: Reading): boolean =>
@@ -36,21 +38,33 @@ const isDangling = ({ scene, has, words }: Reading): boolean =>
   !scene.birds.some((bird) => bird.ref.breed !== undefined) &&
   !has('offTopic', 'health', 'law')
 
+/** A mate that is plainly sought, for birds that are named, is not taken for talk of meat or money. */
+const readFirmPartners: Reader = (reading, context) =>
+  reading.scene.wanted.some(({ firm, for: birds }) => firm && birds.some(({ named }) => named)) && !reading.has('father', 'carry', 'howManyHens')
+    ? readPartners(reading, context)
+    : undefined
+
 /** In order: the first that claims the message has it. */
 const readers: readonly Reader[] = [
   readNoise,
   readIllnessOrLaw,
+  readHearsayUnlessMated,
   readHatch,
   readSexLuck,
+  readFirmPartners,
   readLines,
   readCarrier,
   readParents,
   readPartners,
+  readBestBreed,
   readTopicUnlessMated,
+  readCarrying,
   readCross,
   readStrategy,
   readFaintTopic,
+  readKin,
   readBirdFact,
+  readShell,
   readDangling,
   readPhoto,
   readMissing,

@@ -93,6 +93,10 @@ export function varietiesOf(family: string, colours: readonly Colour[]): Varieti
   return rest.length > 0 ? { names: rest.slice(0, 1), firm: true } : usual
 }
 
+/** True where the breed has a variety of just these colours. */
+export const hasVariety = (family: string, colours: readonly Colour[]): boolean =>
+  (families.get(family) ?? []).some(({ colours: own }) => own.size === colours.length && colours.every((colour) => own.has(colour)))
+
 const rank = (names: readonly string[], name: string): number => {
   const at = names.indexOf(name)
   return at < 0 ? names.length : at
@@ -165,6 +169,7 @@ const described: Partial<Readonly<Record<Colour, string>>> = {
   bearded: 'Muffed bird',
   mixed: 'Mixed breed',
   coloured: 'Mixed breed',
+  tailed: 'Mixed breed',
   chipmunk: 'Brown bird',
   pencilled: 'Partridge bird',
 }

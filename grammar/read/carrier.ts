@@ -211,7 +211,7 @@ export const readCarrier: Reader = (reading): CarrierQuestion | undefined => {
   const birds = [...pairs.flatMap(({ sire, dam }) => [sire, dam]), ...reading.scene.birds]
   const asksCarry =
     reading.has('carry') &&
-    (reading.has('test', 'odds', 'father', 'outcome') ||
+    (reading.has('test', 'odds', 'father', 'outcome', 'question') ||
       reading.asks ||
       reading.words.includes('who') ||
       reading.words.includes('whos'))

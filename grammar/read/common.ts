@@ -58,16 +58,29 @@ const goalOfAspect: Partial<Readonly<Record<Aspect, Goal>>> = {
   broody: 'broody',
 }
 
+/** "want olive eggers", "for red sexlinks": a named hybrid that is to be made. */
+export const isProduct = (bird: Bird): boolean =>
+  isHybrid(bird) && !bird.saidOf.parts.some(({ type }) => ['generation', 'cock', 'hen', 'number', 'my'].includes(type))
+const goalOfName = (name: string): Goal => {
+  const shell = /^(Blue|Green|Olive|White|Brown|Dark)-egg layer$/u.exec(name)?.[1]?.toLowerCase() ?? (name === 'Olive Egger' ? 'olive' : undefined)
+  return shell === undefined ? 'sexable' : (`${shell}-eggs` as Goal)
+}
+const goalsOfProducts = ({ birds, matings }: Reading['scene']): readonly Goal[] => {
+  const all = [...birds, ...matings.flatMap(({ sires, dams }) => [...sires, ...dams])]
+  if (all.every(isProduct)) return []
+  return all.filter(isProduct).map(({ ref }) => goalOfName(ref.breed ?? ''))
+}
+
 /** What is wanted of a choice: the goals told, and the aspects that are goals too. */
 export function goalsOf({ scene }: Reading): readonly Goal[] {
   const shells = scene.goals.filter((goal) => goal.endsWith('-eggs'))
   const told = scene.aspects.flatMap((aspect) => goalOfAspect[aspect] ?? [])
-  return [...new Set([...scene.goals, ...told.filter((goal) => goal !== 'eggs' || shells.length === 0)])]
+  return [...new Set([...scene.goals, ...goalsOfProducts(scene), ...told.filter((goal) => goal !== 'eggs' || shells.length === 0)])]
 }
 
 /** Aspects of a cross that goals stand for. */
 export function aspectsOf({ scene }: Reading): readonly Aspect[] {
-  const ofGoals = scene.goals.flatMap((goal): readonly Aspect[] => {
+  const ofGoals = [...scene.goals, ...goalsOfProducts(scene)].flatMap((goal): readonly Aspect[] => {
     if (goal === 'sexable') return ['sexing']
     if (goal === 'cold' || goal === 'heat') return ['hardiness']
     if (goal === 'calm' || goal === 'family') return ['temper']
@@ -95,7 +108,7 @@ export const isSolid = ({ saidOf, sex }: Bird): boolean =>
       : false,
   )
 
-const hybrid = /sex-link|Olive Egger/u
+const hybrid = /sex-link|Olive Egger|-egg layer$/u
 /** A named hybrid: what a cross makes, unless it is said to be a parent. */
 export const isHybrid = ({ ref }: Bird): boolean => ref.breed !== undefined && hybrid.test(ref.breed)
 
@@ -114,7 +127,7 @@ export function numberBefore(
     for (let k = i + 1; k <= i + within && k < tokens.length; k += 1) {
       const next = tokens[k]!
       if (isThing(next)) return token.value * dozens(tokens[i + 1])
-      if (next.type === 'stop' || (next.type === 'number' && next.word !== 'dozen')) break
+      if (next.type === 'stop' || next.type === 'hen' || next.type === 'cock' || (next.type === 'number' && next.word !== 'dozen')) break
     }
   }
   return undefined

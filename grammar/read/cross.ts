@@ -103,6 +103,10 @@ function whichIsMale(pair: Pair, reading: Reading): AskBackQuestion {
   }
 }
 
+/** "does it matter which is the rooster": both ways are wanted. */
+const asksWay = ({ words, scene }: Reading): boolean =>
+  scene.aspects.includes('reverse') || words.some((word) => /^(?:matter|matters|direction|whichever)$/u.test(word))
+
 /** Most readings that are offered. */
 const mostOptions = 5
 
@@ -159,7 +163,7 @@ function bothOpen({ sire, dam }: Pair): readonly Told[] {
 }
 
 /** Asked only of what the daughters do, which all varieties of a breed do alike. */
-const ofDaughters: ReadonlySet<string> = new Set(['eggs', 'size', 'temper', 'broody', 'hardiness', 'feed', 'maturity'])
+const ofDaughters: ReadonlySet<string> = new Set(['eggs', 'size', 'temper', 'broody', 'hardiness', 'feed', 'maturity', 'comb', 'shell'])
 const onlyOfDaughters = (reading: Reading): boolean => {
   const aspects = aspectsOf(reading)
   return aspects.length > 0 && aspects.every((aspect) => ofDaughters.has(aspect))
@@ -179,6 +183,7 @@ export const readCross: Reader = (reading) => {
   const fault = faultIn(pairs)
   if (fault) return fault
   if (pairs.length === 1) {
+    if (only.by === 'nothing' && asksWay(reading)) return crossOf([only, swapped(only)], reading)
     if (only.by === 'nothing') return whichIsMale(only, reading)
     if (onlyOfDaughters(reading) || knowsGenes(only)) return crossOf(pairs, reading)
     return whichVariety(only, reading) ?? crossOf(pairs, reading)

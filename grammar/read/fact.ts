@@ -1,9 +1,10 @@
 // grammar/read/fact.ts: one bird, gene, sign, rule or belief: the record of core/topics.ts that the words point to.
 import { topicsIn } from '../../core/topics.ts'
+import { loci } from '../../core/data/loci.ts'
 import { lociOfAllele } from '../../core/genotype.ts'
 import { traitsIn } from '../bird.ts'
 import { traits } from '../words/traits.ts'
-import { commonOf, isSolid, refsOf, type Reader } from './common.ts'
+import { commonOf, isHybrid, isSolid, refsOf, type Reader } from './common.ts'
 import { isToldPair } from './pairs.ts'
 import type { Bird } from '../bird.ts'
 import type { Reading } from '../reading.ts'
@@ -61,21 +62,63 @@ const symbol = (said: string): ReturnType<typeof lociOfAllele> =>
 
 /** Genes, signs or beliefs are plainly spoken of. */
 const isKnowledge = ({ has, scene, tokens }: Reading): boolean =>
-  has('genetics', 'claim', 'define', 'carry', 'trueBreeding', 'inbreeding', 'vigour') ||
-  scene.aspects.some((aspect) => aspect === 'sexing' || aspect === 'shell' || aspect === 'why') ||
+  has('genetics', 'claim', 'define', 'carry', 'trueBreeding', 'inbreeding', 'vigour', 'earlobe', 'comb', 'wing') ||
+  scene.aspects.some((aspect) => aspect === 'sexing' || aspect === 'shell' || aspect === 'why' || aspect === 'welfare') ||
   tokens.some(({ type }) => type === 'gene' || type === 'trait')
+
+/** "all my chicks are boys", "hatched 15 and only 3 pullets". */
+const isLopsided = ({ tokens, words, has }: Reading): boolean => {
+  const chicks = tokens.some(({ type }) => type === 'chick') || has('hatch')
+  const sexes = tokens.some((token) => (token.type === 'cock' || token.type === 'hen') && token.many && !token.parent)
+  return chicks && sexes && tokens.every(({ type }) => type !== 'over' && type !== 'breed' && type !== 'family') && (words.includes('all') || (words.includes('only') && has('outcome'))) && !has('set', 'shipped', 'define')
+}
 
 /** "11 roos out of 14": luck, and nobody's doing. */
 export const readSexLuck: Reader = (reading) => {
   const counted = reading.scene.tallies.some(({ look }) => look.length > 0 && look.every(({ type }) => type === 'cock' || type === 'hen' || type === 'chick'))
-  return (reading.has('sexRatio') || counted) && !reading.has('father', 'carry') && !isToldPair(reading) ? factOf(reading, 'sex-ratio-luck', birdsIn(reading)) : undefined
+  return (reading.has('sexRatio') || counted || isLopsided(reading)) && !reading.has('father', 'carry') && !isToldPair(reading) ? factOf(reading, 'sex-ratio-luck', birdsIn(reading)) : undefined
 }
+
+const areKin = ({ tokens }: Reading): boolean =>
+  tokens.some((token) => token.type === 'kin') && tokens.filter((token) => token.type === 'kin' || ((token.type === 'cock' || token.type === 'hen') && token.parent)).length > 1
+
+/** Shell colours, and nothing else that a record is kept of. */
+export const readShell: Reader = (reading) => {
+  const { scene, tokens } = reading
+  if (scene.aspects.includes('shell') && tokens.some(({ type }) => type === 'cock') && birdsIn(reading).length === 0) return factOf(reading, 'cock-gives-egg-colour', [])
+  const shell = scene.goals.some((goal) => goal.endsWith('-eggs')) || scene.aspects.some((aspect) => aspect === 'shell' || aspect === 'eggs')
+  if (!shell || !reading.has('define', 'question', 'claim') || isToldPair(reading)) return undefined
+  const colour = tokens.find((token) => token.type === 'colour')
+  const blue = scene.goals.some((goal) => /^(?:blue|green|olive)/u.test(goal)) || (colour?.type === 'colour' && colour.colour === 'blue')
+  const brown = scene.goals.some((goal) => /^(?:brown|dark)/u.test(goal)) || (colour?.type === 'colour' && colour.colour === 'brown')
+  return blue || brown ? factOf(reading, blue ? 'blue-egg-gene' : 'brown-egg', birdsIn(reading)) : undefined
+}
+
+/** Splits and carriers in general: what shows them, who can be one, how to test. */
+export const readCarrying: Reader = (reading) => {
+  const { has, tokens, words } = reading
+  if (!has('carry') || isToldPair(reading)) return undefined
+  const carried = tokens.flatMap((token, i) => (tokens[i - 1]?.type === 'carries' ? traitsIn([token]) : []))
+  const trait = traits[carried[0] ?? '']
+  const onZ = trait !== undefined && loci[trait.locus].on === 'Z'
+  if (onZ && tokens.some(({ type }) => type === 'hen')) return factOf(reading, 'hens-not-split', birdsIn(reading))
+  if (words.some((word) => /^(?:see|look|looks|tell|visible|visual|visibly|sign|signs|show|spot)$/u.test(word))) return factOf(reading, 'splits-look-different', birdsIn(reading))
+  if (has('test')) return factOf(reading, 'test-mating', birdsIn(reading))
+  return trait && (has('define', 'claim', 'question') || reading.asks) && birdsIn(reading).length === 0 ? factOf(reading, 'locus', [], trait.locus) : undefined
+}
+
+/** Kin bred to kin, with no birds named. */
+export const readKin: Reader = (reading) =>
+  (reading.has('inbreeding') || areKin(reading)) && !isToldPair(reading) && !reading.has('carry', 'father') ? factOf(reading, 'inbreeding', birdsIn(reading)) : undefined
 
 /** A belief or a rule that the words plainly point to. */
 export const readTopic: Reader = (reading) => {
   const topic = topicOf(reading, surely)
   return topic === undefined ? undefined : factOf(reading, topic, birdsIn(reading))
 }
+
+/** Hearsay is answered as such, whatever else it is about. */
+export const readHearsay: Reader = (reading, context) => (reading.has('hearsay') ? readTopic(reading, context) : undefined)
 
 /** The same where the words point less plainly, but knowledge is asked for. */
 export const readFaintTopic: Reader = (reading) => {
@@ -86,7 +129,8 @@ export const readFaintTopic: Reader = (reading) => {
 /** Something is asked of the bird itself, not of what to put it to, nor of "that". */
 const isAboutBird = (reading: Reading, locus: string | undefined): boolean => {
   const { has, scene, tokens, words } = reading
-  if (tokens.some(({ type }) => type === 'cross' || type === 'over') && locus === undefined && !has('define', 'claim')) return false
+  if (scene.aspects.includes('welfare')) return true
+  if (tokens.some(({ type }) => type === 'cross' || type === 'over') && !birdsIn(reading).some(isHybrid) && locus === undefined && !has('define', 'claim')) return false
   if (words.at(-1) === 'that' || words.includes('that') && words.length <= 6) return false
   return locus !== undefined || has('define', 'claim', 'genetics', 'carry', 'question') || scene.aspects.length > 0 || scene.goals.length > 0 || reading.asks
 }
@@ -100,13 +144,20 @@ export const readBirdFact: Reader = (reading) => {
   if (locus !== undefined) return factOf(reading, 'locus', [], locus)
   const described = reading.scene.birds.filter((bird) => bird.named && bird.ref.breed !== undefined)
   const spoken = colourLocus(reading)
-  return described.length > 0 && reading.has('define', 'genetics', 'claim', 'carry')
-    ? factOf(reading, spoken === undefined ? 'bird' : 'locus', described, spoken)
-    : undefined
+  if (described.length === 0 || !isOfFowl(reading)) return undefined
+  return factOf(reading, spoken === undefined ? 'bird' : 'locus', described, spoken)
 }
 
+/** Fowl, or genes, are spoken of, and not just something red. */
+const isOfFowl = ({ has, words, asks }: Reading): boolean =>
+  has('genetics', 'carry') ||
+  (has('define') && words.length <= 5) ||
+  ((has('define', 'claim') || asks || has('question')) &&
+    words.some((word) => /^(?:breeds?|chickens?|hens?|roosters?|roos?|cocks?|pullets?|birds?|genes?|chicks?|feathers?|plumage|dominant|recessive)$/u.test(word)))
+
 /** "is a Buff Orpington silver or gold": a locus named by its colours. */
-function colourLocus({ tokens }: Reading): string | undefined {
+function colourLocus(reading: Reading): string | undefined {
+  const { tokens } = reading
   const loose = tokens.filter(
     (token) =>
       token.type === 'colour' &&
@@ -115,5 +166,7 @@ function colourLocus({ tokens }: Reading): string | undefined {
       ),
   )
   const said = traitsIn(loose)
-  return said.includes('silver') || said.includes('gold') ? 'S' : undefined
+  if (said.includes('silver') || said.includes('gold')) return 'S'
+  const [only] = birdsIn(reading).length === 0 ? said : []
+  return only === undefined ? undefined : traits[only]?.locus
 }

@@ -53,12 +53,24 @@ function sexesCounted(reading: Reading): Pick<HatchQuestion, 'males' | 'chicks'>
   return undefined
 }
 
+/** "set 18": eggs, though they are not named again. */
+function eggsAfterSet({ tokens }: Reading): number | undefined {
+  const at = tokens.findIndex(({ word }) => /^(?:set|setting|incubate|incubating)$/u.test(word))
+  const next = at < 0 ? undefined : tokens[at + 1]
+  return next?.type === 'number' && !next.percent && next.value > 1 ? next.value : undefined
+}
+const eggsIn = (reading: Reading): number | undefined => numberBefore(reading, isEgg, 6) ?? eggsAfterSet(reading)
+const isOfLaying = ({ words }: Reading): boolean => words.some((word) => /^(?:lay|lays|year|yearly|annually|weekly|daily)$/u.test(word))
+
 function topicOf(reading: Reading): HatchQuestion['topic'] | undefined {
   const { has, scene } = reading
-  const [eggs, pullets] = [numberBefore(reading, isEgg), numberBefore(reading, isPullet)]
-  if (has('ratio') && !has('sexRatio')) return 'ratio'
+  const [eggs, pullets] = [eggsIn(reading), numberBefore(reading, isPullet)]
+  if ((has('ratio') || (has('howManyHens') && eggs === undefined && reading.tokens.some(isMale))) && !has('sexRatio'))
+    return 'ratio'
+  if (reading.words.includes('enough') && reading.tokens.some(isMale) && pullets !== undefined) return 'ratio'
   if (has('newCock') && has('wait') && !has('dates')) return 'new-cock-wait'
-  if (has('sexRatio') && has('odds') && sexesCounted(reading)) return 'sex-ratio'
+  if ((has('sexRatio') || reading.words.includes('all')) && has('odds') && sexesCounted(reading)) return 'sex-ratio'
+  if (isOfLaying(reading)) return undefined
   if (has('manyEggs') && (has('set', 'hatch', 'pulletsWanted', 'shipped') || pullets !== undefined) && !has('years'))
     return 'eggs-to-set'
   if (
@@ -77,7 +89,7 @@ function topicOf(reading: Reading): HatchQuestion['topic'] | undefined {
     has('manyPullets', 'odds', 'pulletsWanted')
   )
     return 'pullets-from'
-  if (has('set') && pullets !== undefined && has('question') && scene.matings.length === 0) return 'eggs-to-set'
+  if (has('set') && pullets !== undefined && (has('question') || reading.asks) && scene.matings.length === 0) return 'eggs-to-set'
   if (has('shipped') && has('hatch', 'set') && scene.matings.length === 0)
     return eggs !== undefined && pullets === undefined ? 'pullets-from' : 'eggs-to-set'
   if (has('hatch') && eggs !== undefined && eggs > 1 && has('manyPullets')) return 'pullets-from'
@@ -88,7 +100,7 @@ const whole = (value: number | undefined): number | undefined =>
   value === undefined || value < 1 || value > 100_000 ? undefined : Math.round(value)
 
 function numbers(reading: Reading, topic: HatchQuestion['topic']): Partial<HatchQuestion> {
-  const eggsSet = whole(numberBefore(reading, isEgg))
+  const eggsSet = whole(eggsIn(reading))
   const pulletsWanted = whole(numberBefore(reading, isPullet))
   const certainty = percentBeside(reading, /sure|certain|confiden|safe|guarantee|probab|chance/u)
   const hatchRate = percentBeside(reading, /hatch|rate|fertil/u)

@@ -86,6 +86,8 @@ function topicOf(reading: Reading): LinesQuestion['topic'] | undefined {
   const { has, tokens, scene } = reading
   const cocks = tokens.some(({ type }) => type === 'cock') || scene.goals.includes('meat')
   const mated = isToldPair(reading) || pairsIn(reading).some(({ by }) => by === 'sex')
+  if (has('cost', 'money') && !mated && reading.words.some((word) => /^(?:raise|raising|rear|rearing)$/u.test(word)) && !cocks) return 'buy-or-hatch'
+  if (has('money') && !mated && reading.words.some((word) => /^(?:better|best|more|most)$/u.test(word)) && !has('feedCost', 'keepUntil', 'buyOrHatch')) return 'compare'
   if (has('buyOrHatch') && (has('cost', 'money', 'set', 'hatch') || reading.asks)) return 'buy-or-hatch'
   if (
     cocks &&
@@ -103,7 +105,7 @@ function topicOf(reading: Reading): LinesQuestion['topic'] | undefined {
       scene.aspects.includes('eggs') ||
       scene.birds.length > 0)
   )
-    return linesNamed(reading).length > 0 ? 'compare' : 'keep-until'
+    return linesNamed(reading).length > 0 && reading.words.some((word) => /^(?:longer|lifetime|life|vs|versus|or|than)$/u.test(word)) ? 'compare' : 'keep-until'
   if (
     has('feedCost', 'cost', 'money') &&
     (has('feedCost') ||
@@ -131,6 +133,10 @@ export const readLines: Reader = (reading) => {
   if (topic === undefined) return undefined
   return linesQuestion(reading, topic)
 }
+
+/** "best dual purpose breed for the cold": the catalogue by goals. */
+export const readBestBreed: Reader = (reading) =>
+  reading.has('bestBreed') && goalsOf(reading).length > 0 && !reading.scene.birds.some(isSolid) && !isToldPair(reading) ? linesQuestion(reading, 'compare') : undefined
 
 /** No birds, but a goal and a wish for a plan: the best of the catalogue. */
 export const readStrategy: Reader = (reading) => {

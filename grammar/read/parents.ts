@@ -136,7 +136,7 @@ export const readParents: Reader = (reading) => {
   const { sires, dams } = candidates(reading)
   const doubt = has('father') || (has('hatchedWhat') && (chick || sires.length + dams.length > 0))
   const lineUp =
-    chick && sires.length > 1 && (looksIn(reading).length > 0 || tokens.some(({ type }) => type === 'trait'))
+    chick && sires.length > 1 && ((tokens.some((token) => token.type === 'cock' && token.parent) && !isToldPair(reading)) || looksIn(reading).length > 0 || tokens.some(({ type }) => type === 'trait'))
   if (!doubt && !lineUp) return undefined
   if (isToldPair(reading) && sires.length === 1 && !has('father')) return undefined
   const chicks = chicksIn(reading)

@@ -1,5 +1,5 @@
 // grammar/read/partners.ts: which hens for my cock, which cock for my hens, and to what end.
-import { commonOf, goalsOf, isHybrid, isSolid, refsOf, type Reader } from './common.ts'
+import { commonOf, goalsOf, isHybrid, isProduct, isSolid, refsOf, type Reader } from './common.ts'
 import { isToldPair } from './pairs.ts'
 import type { Bird } from '../bird.ts'
 import type { Reading } from '../reading.ts'
@@ -12,21 +12,21 @@ const opposite = (sex: Sex): Sex => (sex === 'M' ? 'F' : 'M')
 type Sought = { readonly own: readonly Bird[]; readonly wanted: Sex; readonly among: readonly Bird[] }
 
 function soughtIn(reading: Reading): Sought | undefined {
-  const { scene, words } = reading
+  const { scene } = reading
   const isTold = isToldPair(reading)
   const seeking = scene.wanted.find(({ firm }) => firm) ?? scene.wanted[0]
   if (!seeking) return undefined
-  const product = (bird: Bird, all: readonly Bird[]): boolean =>
-    isHybrid(bird) && bird.sex === undefined && !bird.saidOf.parts.some(({ type }) => type === 'my' || type === 'number') && all.some((other) => !isHybrid(other))
   const mated = scene.matings.flatMap(({ sires, dams }) => [...sires, ...dams])
   const birds = [...seeking.for, ...scene.birds.filter((bird) => !seeking.for.includes(bird)), ...mated].filter(
-    (bird, _, all) => isSolid(bird) && !product(bird, all),
+    (bird, _, all) => isSolid(bird) && !(isProduct(bird) && all.some((other) => !isHybrid(other))),
   )
   const sex = seeking.sex ?? sexWanted(seeking.for, birds)
   if (sex === undefined) return undefined
-  const own = once(birds.filter((bird) => bird.sex !== sex))
-  const among = once(birds.filter((bird) => bird.sex === sex))
-  if (own.length > 0 && !seeking.firm) return isTold ? undefined : weakly(own, sex, words)
+  const other = birds.filter((bird) => bird.sex === opposite(sex))
+  const open = birds.filter((bird) => bird.sex === undefined)
+  const own = once(other.length > 0 && seeking.for.every((bird) => bird.sex !== undefined) ? other : [...other, ...open])
+  const among = once([...birds.filter((bird) => bird.sex === sex), ...(own.some((bird) => bird.sex === undefined) ? [] : open)])
+  if (own.length > 0 && !seeking.firm) return isTold ? undefined : weakly(own, sex)
   return own.length > 0 ? { own, wanted: sex, among } : undefined
 }
 
@@ -43,11 +43,8 @@ function sexWanted(told: readonly Bird[], all: readonly Bird[]): Sex | undefined
 }
 
 /** "i want pullets": the chicks, unless there is a cock and no hen. With hens of his own, a cock is looked for. */
-function weakly(own: readonly Bird[], sex: Sex, words: readonly string[]): Sought | undefined {
-  if (own.some((bird) => bird.sex === opposite(sex))) {
-    const chicks = sex === 'F' && words.includes('pullets') && own.every((bird) => bird.sex === 'M')
-    return chicks && !words.includes('need') ? { own, wanted: sex, among: [] } : { own, wanted: sex, among: [] }
-  }
+function weakly(own: readonly Bird[], sex: Sex): Sought | undefined {
+  if (own.some((bird) => bird.sex === opposite(sex))) return { own, wanted: sex, among: [] }
   return { own, wanted: sex === 'F' ? 'M' : 'F', among: [] }
 }
 

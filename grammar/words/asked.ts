@@ -39,15 +39,15 @@ export const goalWords: Readonly<Record<Goal, string>> = {
     'sex link, sex links, sexlink, sexlinks, sexlynk, sexlynks, sexlinc, sex sinks, sex sink, sex lynx, sex linx, sexlinx, six links, sex lings, sex linking, sexlinking, sex linkable, sex link chicks, autosexing, auto sexing, autosexing chicks',
   eggs: 'most eggs, more eggs, lots of eggs, best layers, good layers, great layers, heavy layers, egg machines, maximum eggs, max eggs, egg output, best laying, better layers, lay well, lay more, lays well, high egg, egg production, prolific',
   'blue-eggs':
-    'blue eggs, blue egg, blue layers, blue layer, blue egg layers, blue egg layer, bluest, blue shell, blue shells, lay blue, lays blue, laying blue, sky blue, true blue',
+    'blue eggs, blue egg, bluest, blue shell, blue shells, lay blue, lays blue, laying blue, sky blue, true blue',
   'green-eggs':
-    'green eggs, green egg, green layers, green layer, green egg layers, darkest green, greenest, lay green, lays green, mint, minty, mint green, moss green, teal, sage green',
+    'green eggs, green egg, darkest green, greenest, lay green, lays green, mint, minty, mint green, moss green, teal, sage green',
   'olive-eggs':
-    'olive, olives, olive eggs, olive egg, olive layers, darkest olive, dark olive, speckled olive, moss, olive green, olive egger pullets, lay olive, lays olive, oliver',
-  'brown-eggs': 'brown eggs, brown egg, brown layers, brown egg layers, lay brown, brown shell',
+    'olive, olives, olive eggs, olive egg, darkest olive, dark olive, speckled olive, moss, olive green, olive egger pullets, lay olive, lays olive, oliver',
+  'brown-eggs': 'brown eggs, brown egg, lay brown, brown shell',
   'dark-eggs':
-    'dark eggs, dark egg, dark brown eggs, darkest eggs, darkest brown, chocolate eggs, chocolate egg, dark layers, darkest egg, terracotta, mahogany eggs, dark brown egg, darker eggs, speckled eggs, dark brown',
-  'white-eggs': 'white eggs, white egg, white layers, white egg layers, lay white',
+    'dark eggs, dark egg, dark brown eggs, darkest eggs, darkest brown, chocolate eggs, chocolate egg, darkest egg, terracotta, mahogany eggs, dark brown egg, darker eggs, speckled eggs, dark brown',
+  'white-eggs': 'white eggs, white egg, lay white',
   size: 'bigger, biggest, larger, heavier, giant size, big birds, large birds',
   meat: 'meat, meaty, table, table birds, table bird, meat and eggs, dual purpose, dual, dp, carcass, carcase, roast, roasting, fryers, eating, freezer, freezer camp, butcher, butchering, broiler type, for eating, for the table, for the pot',
   calm: 'calm, docile, friendly, gentle, tame, sweet, quiet, nice temperament, good temperament',

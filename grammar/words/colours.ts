@@ -11,7 +11,7 @@ export const colourWords = {
   dun: 'dun',
   khaki: 'khaki',
   white:
-    'white, whites, wht, whte, whit, weiss, weisse, weisser, wit, witte, blanc, blanche, blanco, blanca, recessive white, dominant white',
+    'white, whites, wht, whte, whit, weiss, weisse, weisser, wit, witte, blanc, blanche, blanco, blanca',
   red: 'red, red based, reds, rd, redd, rot, rote, roter, rood, rode, rouge, rojo, roja, reddish, brick red, mahogany, brick',
   buff: 'buff, buffs, buf, fauve, gelbe, gele',
   gold: 'gold, golden, goldens, golds, gld, dore, doree, goud, dorado',
@@ -31,7 +31,7 @@ export const colourWords = {
   duckwing: 'duckwing, duck wing',
   mottled: 'mottled, mottle, mottles, cailloute',
   speckled: 'speckled, speckle, speckledy, speckles, spekled, speckeled, tricolour',
-  light: 'light, lite, lt, licht, lights, helle, herminee, hermine',
+  light: 'light, hell, lite, lt, licht, lights, helle, herminee, hermine',
   dark: 'dark, drk, dk, darks, donker, dunkel',
   yellow: 'yellow, yellows, lemon, yellowish, blonde, blond, jaune, geel, amarillo, gelb',
   pale: 'pale, paler, cremy, off white, straw, light coloured, light colored, creamy white',
@@ -63,6 +63,7 @@ export const colourWords = {
     'short legged, short leg, shortleg, short legs, shorty, short legger, dwarf legged, creeper, creepers',
   'long legged': 'long legged, long leg, long legs, tall legged',
   rumpless: 'rumpless, tailless, no tail, no tails',
+  tailed: 'tailed, long tailed, with tails, full tailed',
   'clean-faced': 'clean faced, cleanfaced, clean face, no tufts, not tufted, untufted, tuftless',
 } as const
 export type Colour = keyof typeof colourWords

@@ -87,7 +87,7 @@ export const nicknames: Readonly<Record<string, string>> = {
   'Easter Egger':
     'ee, ees, easter egger, easter eggers, easter eager, easter eagers, easteregger, eastereggers, easter egg chicken, easter egg chickens, easter egg layer, easter edgar, easter agar, ester egger, eater egger, easter aggers, easter agger, easter egg, americana, americanas, hatchery americana, hatchery ameraucana, osterleger, rainbow layer, rainbow layers, rainbow egger',
   'Olive Egger':
-    'oe, oes, olive egger, olive eggers, olive eager, olive eagers, oliveegger, olive edgar, all of eager, olive agger, olive aggers, oliver egger, olive egg layer, olive layer, olive layers, f1 olive egger, f1 oe, oliveleger',
+    'oe, oes, olive egger, olive eggers, olive eager, olive eagers, oliveegger, olive edgar, all of eager, olive agger, olive aggers, oliver egger, f1 olive egger, f1 oe, oliveleger',
   'Cream Legbar':
     'ccl, ccls, cl, cls, clb, cream legbar, cream legbars, crested cream legbar, crested cream legbars, crested legbar, cream leg bar, legbar creme, crele legbar',
   'Gold Legbar': 'gold legbar, golden legbar',
@@ -108,6 +108,7 @@ export const nicknames: Readonly<Record<string, string>> = {
   'White Cornish': 'white cornish, wc',
   'Dark Cornish': 'dc, dark cornish, indian game, cornish game, indian games, dark cornishes',
   'White Laced Red Cornish': 'wlrc, wlr, white laced red cornish, jubilee cornish',
+  'Scots Dumpy': 'dumpy, dumpies, scots dumpies, scottish dumpy',
   'Cornish Cross':
     'cornish cross, cornish x, cornishx, cx, cornish rock, cornish rocks, cornish crosses, broiler, broilers, meat bird, meat birds, meaties, meatie, meat chicken, meat chickens, jumbo cornish, fast growing meat birds, masthuhn',
   'Black Java': 'black java',
@@ -134,4 +135,10 @@ export const nicknames: Readonly<Record<string, string>> = {
     'rsl, rsls, red sex link, red sex links, red sexlink, red sexlinks, redsexlink, red sexlinc, red sexlinked, red sex linked, brown hybrid, brown hybrids, brown hybrid layer, brown hybrid layers, production hybrid, hybrid layer, hybrid layers, hybrid brown, sex link red, gold sex link, golden sex link, red sex lynx, red hybrid, red hybrids, brown layers, commercial hybrid, commercial hybrids, commercial brown, ex batts, ex batt, ex battery, brown egg layer hybrid, legehybriden, hybridhuhn, hybridhenne, braune hybriden',
   'Mixed breed':
     'mutt, mutts, mongrel, mongrels, barnyard mix, barnyard mixes, barn yard mix, barnyard mutt, barnyard mutts, mixed breed, mixed breeds, backyard mix, crossbreed hen, crossbreeds, bitsa, bitza, heinz 57, barnyard, moggy, mixed bag, mischling, kruising',
+  'Blue-egg layer': 'blue egg layer, blue egg layers, blue layer, blue layers',
+  'Green-egg layer': 'green egg layer, green egg layers, green layer, green layers',
+  'Olive-egg layer': 'olive egg layer, olive egg layers, olive layer, olive layers',
+  'White-egg layer': 'white egg layer, white egg layers, white layer, white layers',
+  'Brown-egg layer': 'brown egg layer, brown egg layers',
+  'Dark-egg layer': 'dark egg layer, dark egg layers, dark brown egg layer, dark brown egg layers, dark layers',
 }

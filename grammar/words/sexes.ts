@@ -13,6 +13,8 @@ export const hens =
   'hens, pullets, females, girls, gals, ladies, layer hens, laying hens, layers, lassies, hennies, hns, biddies, chooks, pulets, pullits'
 /** A parent named by its part, which tells its sex as well as a sex word does. */
 export const father = 'dad, father, daddy, papa, pop, sire, pa'
+export const fathers = 'dads, fathers, sires, daddies, papas'
+export const mothers = 'mums, moms, mothers, mamas, dams'
 export const mother = 'mum, mom, mother, mama, momma, mommy, mummy, dam, ma'
 export const daughter = 'daughter, daughters, dtr, dtrs'
 export const son = 'son, sons'
