@@ -71,7 +71,7 @@ function parentNumber({ told, complain }: Book, id: string, part: 'sire' | 'dam'
       [...path, part],
       `"${id}" is a ${wrong === 'F' ? 'hen (F) and cannot be a sire' : 'cock (M) and cannot be a dam'}`,
     )
-  else if (told.some(({ sire, dam }) => (part === 'sire' ? dam : sire) === id))
+  else if (told[number]!.sex === 'U' && told.some(({ sire, dam }) => (part === 'sire' ? dam : sire) === id))
     complain([...path, part], `"${id}" stands as a sire in one place and as a dam in another`)
   return Math.max(number, 0)
 }

@@ -1,29 +1,40 @@
 // core/statement/query.ts: what a flock statement asks.
 import type { Genome } from '../engine/genome.ts'
 import { askCarries, askGenotype, askPhase, askTrait, type Item } from '../engine/item.ts'
-import type { Bird } from '../engine/pedigree.ts'
 import type { Trait } from '../engine/trait.ts'
 import type { Complain } from './fault.ts'
 import { locusNumber } from './genome.ts'
 import type { Statement } from './schema.ts'
 
-/** Items asked of one bird, or, without a bird, one item asked of all. */
-export type Query = { readonly bird: number | undefined; readonly items: readonly Item[] }
+/** Items asked of one bird, or whether each of the first so many birds carries an allele. */
+export type Query =
+  | { readonly kind: 'one'; readonly bird: number; readonly items: readonly Item[] }
+  | { readonly kind: 'all'; readonly birds: number; readonly item: Item }
 
 export function readQuery(
-  { query }: Statement,
+  { query, individuals }: Statement,
   genome: Genome,
   traits: readonly Trait[],
-  birds: readonly Bird[],
   complain: Complain,
 ): Query {
-  const bird = query.kind === 'carries-all' ? undefined : birds.findIndex(({ id }) => id === query.of)
-  if (bird === -1) complain(['query', 'of'], `no individual "${query.kind === 'carries-all' ? '' : query.of}"`)
-  return { bird, items: itemsOf(query, genome, traits, complain) }
+  if (query.kind === 'carries-all')
+    return { kind: 'all', birds: individuals.length, item: carriesItem(query, genome, complain) }
+  const bird = individuals.findIndex(({ id }) => id === query.of)
+  if (bird < 0) complain(['query', 'of'], `no individual "${query.of}"`)
+  return { kind: 'one', bird, items: itemsOf(query, genome, traits, complain) }
+}
+
+type Carries = { readonly locus: string; readonly allele: string }
+
+function carriesItem({ locus, allele }: Carries, genome: Genome, complain: Complain): Item {
+  const number = locusNumber(genome.loci, locus, ['query', 'locus'], complain)
+  const at = genome.loci[number]!.alleles.indexOf(allele)
+  if (at < 0) complain(['query', 'allele'], `"${allele}" is no allele of "${locus}"`)
+  return askCarries(genome, number, Math.max(at, 0))
 }
 
 function itemsOf(
-  query: Statement['query'],
+  query: Exclude<Statement['query'], { readonly kind: 'carries-all' }>,
   genome: Genome,
   traits: readonly Trait[],
   complain: Complain,
@@ -45,11 +56,6 @@ function itemsOf(
       complain(['query', 'group'], `no group ${query.group}; there are ${genome.groups.length}, counted from 0`)
       return []
     case 'carries':
-    case 'carries-all': {
-      const number = locus(query.locus, 'locus')
-      const allele = genome.loci[number]!.alleles.indexOf(query.allele)
-      if (allele < 0) complain(['query', 'allele'], `"${query.allele}" is no allele of "${query.locus}"`)
-      return [askCarries(genome, number, Math.max(allele, 0))]
-    }
+      return [carriesItem(query, genome, complain)]
   }
 }
