@@ -94,7 +94,7 @@ function doubtOf(own: BirdRef): number {
 }
 
 /** Playing through the daughters too costs more, so fewer are played. */
-const played = { sexingOnly: 34, withHen: 16 } as const
+const played = { sexingOnly: 22, withHen: 12 } as const
 
 /**
  * Most worth first.
