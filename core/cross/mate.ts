@@ -78,7 +78,12 @@ function withReverse(mating: Mating, cases: readonly Case[]): readonly Case[] {
   )
 }
 
-const remembered = new LRUCache<string, Crossed>({ max: 400 })
+/** Matings asked about lately, bounded by the kinds of chick they hold (some 2 kB each). */
+const remembered = new LRUCache<string, Crossed>({
+  maxSize: 3000,
+  sizeCalculation: ({ cases }) =>
+    1 + cases.reduce((n, { cockerels, pullets }) => n + cockerels.length + pullets.length, 0),
+})
 
 function crossOf(mating: Mating, want: Want): Crossed {
   const key = JSON.stringify([mating, want])
