@@ -9,6 +9,9 @@ export type Face = 'plain' | 'bold' | 'title'
 /** How many pixels the picture has to a unit. */
 export const pixelsPerUnit = 1.75
 
+/** Outlines are kept on a grid of so many steps to the em: finer than the eye, and short to write. */
+const grid = 512
+
 type Letter = { readonly advance: number; readonly outline: string; readonly known: boolean }
 type Font = { readonly unitsPerEm: number; readonly letter: (letter: string) => Letter }
 
@@ -34,7 +37,7 @@ function open(file: string): Font {
   const letters = new Map<string, Letter>()
   const letter = (sign: string): Letter => {
     const glyph = read.charToGlyph(sign)
-    const outline = relative(glyph.getPath(0, 0, read.unitsPerEm).commands)
+    const outline = relative(glyph.getPath(0, 0, grid).commands)
     const made = { advance: glyph.advanceWidth ?? 0, outline, known: read.charToGlyphIndex(sign) > 0 }
     letters.set(sign, made)
     return made
@@ -71,16 +74,16 @@ export function widthOf(text: string, face: Face, size: number): number {
   return Array.from(text).reduce((width, sign) => width + advanceOf(sign, face, size), 0)
 }
 
-/** The outline of a line, its base line at 0, in units of the font; `scale` brings it to the size wanted. */
+/** The outline of a line, its base line at 0, in steps of the grid; `scale` brings it to the size wanted. */
 export function outlineOf(text: string, face: Face, size: number): { readonly path: string; readonly scale: string } {
-  const { unitsPerEm, letter } = font(face)
+  const { letter } = font(face)
   let x = 0
   const path = Array.from(text, (sign) => {
-    const drawn = `M${Math.round((x / size) * unitsPerEm)} 0${letter(sign).outline}`
+    const drawn = `M${Math.round((x / size) * grid)} 0${letter(sign).outline}`
     x += advanceOf(sign, face, size)
     return drawn
   })
-  return { path: path.join(''), scale: (size / unitsPerEm).toFixed(6) }
+  return { path: path.join(''), scale: (size / grid).toFixed(6) }
 }
 
 /** The text without letters that the font lacks: they would leave gaps. */

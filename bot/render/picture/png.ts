@@ -25,8 +25,7 @@ export function encode({ width, height, rgba }: Pixels, colours: number, named: 
 type Runs = { readonly count: number; readonly colours: Uint32Array; readonly lengths: Uint16Array }
 
 function runsOf(pixels: Uint32Array, width: number): Runs {
-  const colours = new Uint32Array(pixels.length)
-  const lengths = new Uint16Array(pixels.length)
+  const { colours, lengths } = roomFor(pixels.length)
   let count = 0
   for (let row = 0; row < pixels.length; row += width) {
     let colour = pixels[row]!
@@ -66,6 +65,22 @@ function chunk(type: string, data: Uint8Array): Uint8Array {
   return bytes
 }
 
+/** Tables kept from picture to picture: taking and clearing megabytes anew each time costs as much as the work itself. */
+const tables = {
+  colours: new Uint32Array(0),
+  lengths: new Uint16Array(0),
+  weights: new Uint32Array(1 << 18),
+  common: new Uint32Array(1 << 18),
+  near: new Int16Array(1 << 18),
+}
+function roomFor(pixels: number): typeof tables {
+  if (tables.colours.length < pixels) {
+    tables.colours = new Uint32Array(pixels)
+    tables.lengths = new Uint16Array(pixels)
+  }
+  return tables
+}
+
 /** Each row led by a 0: no filter, the best for palettes. */
 function rows(runs: Runs, width: number, height: number, indexOf: (colour: number) => number): Uint8Array {
   const bytes = new Uint8Array((width + 1) * height)
@@ -83,7 +98,7 @@ type Reduced = { readonly palette: readonly number[]; readonly indexOf: (colour:
 /** The colours of whole areas, then the commonest of the soft edges; every other colour becomes one near to it. */
 function reduce(runs: Runs, most: number, named: readonly string[]): Reduced {
   const palette = commonest(runs, most, new Set(named.map((colour) => cellOf(fromHex(colour)))))
-  const near = new Int16Array(cells).fill(-1)
+  const near = tables.near.fill(-1)
   palette.forEach((colour, at) => {
     near[cellOf(colour)] = at
   })
@@ -98,8 +113,7 @@ function reduce(runs: Runs, most: number, named: readonly string[]): Reduced {
   }
 }
 
-/** Colours whose channels agree in their six upper bits count as one: by eye they are. */
-const cells = 1 << 18
+/** Colours whose channels agree in their six upper bits count as one: by eye they are. Below 2 to the 18th. */
 const cellOf = (colour: number): number =>
   ((colour & 0xfc) << 10) | ((colour & 0xfc00) >> 4) | ((colour & 0xfc0000) >> 18)
 
@@ -122,8 +136,8 @@ function nearestOf(palette: readonly number[]): (r: number, g: number, b: number
 
 /** Colours by weight. Pixels that lie in a run of their own colour weigh more: those are areas, not soft edges. */
 function commonest(runs: Runs, most: number, named: ReadonlySet<number>): readonly number[] {
-  const weights = new Uint32Array(cells)
-  const colours = new Uint32Array(cells)
+  const weights = tables.weights.fill(0)
+  const colours = tables.common
   const seen: number[] = []
   for (let run = 0; run < runs.count; run += 1) {
     const [colour, length] = [runs.colours[run]!, runs.lengths[run]!]

@@ -58,6 +58,15 @@ describe('rows', () => {
     expect(shown?.rows).toHaveLength(1)
     expect(shown?.moreCases).toContain('in the text')
   })
+  test('what the core calls the rest stands second as "Otherwise", and has no name when it stands alone', () => {
+    const rest = { ...gold, weight: 0.7, given: 'otherwise' }
+    const named = { ...silver, weight: 0.3 }
+    const [both] = card(cross([rest, named])).crosses
+    expect(both?.rows.map(({ given }) => given.split(' ')[0])).toEqual(['If', 'Otherwise'])
+    const [lone] = card(cross([rest, { ...named, weight: 0.02 }])).crosses
+    expect(lone?.rows.map(({ given }) => given)).toEqual([''])
+    expect(lone?.moreCases).not.toBe('')
+  })
   test('several looks of a sex come with their shares, commonest first; looks that are drawn alike are one', () => {
     const twice = [
       ...blues.slice(0, 1).map((one) => ({ ...one, share: 0.25, alleles: 'x' })),

@@ -24,7 +24,7 @@ export function headOf(look: Pick<Look, 'form' | 'skin'>, shape: Shape, tones: F
     <circle cx="${x + 0.9}" cy="${y - 0.9}" r="0.7" fill="#ffffff"/>
     ${form.muffs !== 'none' && puff(muff, [x - 2, y + 9], tones, form.muffs === 'full' ? 1 : 0.75)}
     ${form.tufts !== 'none' && puff(tuft, [x - 9, y + 3], tones, 1)}
-    ${form.crest !== 'none' && puff(crest, [shape.head[0] - 4, shape.head[1] - (form.crest === 'large' ? 4 : 0)], tones, form.crest === 'large' ? 1.2 : 0.8)}`
+    ${form.crest !== 'none' && puff(crest, [shape.head[0] - 4, shape.head[1] - (form.crest === 'large' ? 2 : 0)], tones, form.crest === 'large' ? 1.1 : 0.8)}`
 }
 
 const smallWattled: readonly string[] = ['pea', 'walnut', 'none', 'V']

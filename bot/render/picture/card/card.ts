@@ -48,9 +48,9 @@ export type CrossShown = {
 export type Card = { readonly crosses: readonly CrossShown[]; readonly moreCrosses: string }
 
 const mostCrosses = 4
-const alone: Most = { chicks: 4, grown: 2, pairs: 2 }
-const alikeAlone: Most = { ...alone, grown: 3 }
-const crowded: Most = { ...alone, pairs: 1 }
+const roomy: Most = { chicks: 4, grown: 2, pairs: 2 }
+const roomyAlike: Most = { ...roomy, grown: 3 }
+const crowded: Most = { ...roomy, pairs: 1 }
 
 export function cardOf(answer: CrossAnswer): Card | undefined {
   const shown = answer.crosses.filter(({ cases }) => cases.length > 0)
@@ -66,14 +66,14 @@ export function cardOf(answer: CrossAnswer): Card | undefined {
 function full({ sire, dam, cases }: Crossed): CrossShown {
   const [first, second] = twoOf(cases)
   const rows = [
-    ...(first ? [rowOf(first, second ? alone : undefined)] : []),
+    ...(first ? [rowOf(first, second ? roomy : undefined)] : []),
     ...(second ? [rowOf(second, crowded, first)] : []),
   ]
   return { ...named(sire, dam, cases, rows), ...(first?.hen && { hen: first.hen }) }
 }
 
 const brief = ({ sire, dam, cases: [first, ...others] }: Crossed): CrossShown =>
-  named(sire, dam, first ? [first, ...others] : [], first ? [rowOf(first, crowded)] : [])
+  named(sire, dam, first ? [first, ...others] : [], first ? [rowOf(alone(first), crowded)] : [])
 
 const named = (
   sire: Crossed['sire'],
@@ -87,13 +87,16 @@ const named = (
   moreCases: cases.length > rows.length ? 'Other cases are in the text' : '',
 })
 
-/** The likeliest case, and the likeliest that would make a keeper do otherwise. */
+/** The likeliest case, and the likeliest that would make a keeper do otherwise; what is told as "otherwise" comes second. */
 function twoOf(cases: readonly Case[]): readonly Case[] {
   const [first, ...others] = cases
   if (!first) return []
   const second = others.find((one) => one.weight >= worthARow && unlike(first, one))
-  return second ? [first, second] : [first]
+  if (!second) return [alone(first)]
+  return isRest(first) ? [second, first] : [first, second]
 }
+/** Of the rest by itself it says nothing to call it so. */
+const alone = (one: Case): Case => (isRest(one) ? { ...one, given: '' } : one)
 const worthARow = 0.05
 const surelyWorthARow = 0.3
 
@@ -117,10 +120,10 @@ function rowOf(one: Case, most?: Most, above?: Case): Row {
   const { sexing, cockerels, pullets } = one
   const [best] = sexing.signs
   const grownAlike = pullets.length > 1 && grownKinds(cockerels) === grownKinds(pullets)
-  const room = most ?? (grownAlike ? alikeAlone : alone)
+  const room = most ?? (grownAlike ? roomyAlike : roomy)
   const spotIsSign = best?.sign === 'head spot'
   return {
-    given: one.given === '' ? '' : `If ${one.given} (${belief(one.weight)})`,
+    given: givenWords(one),
     verdict: sexing.verdict,
     verdictWords: verdicts[sexing.verdict],
     sure: sureness(sexing),
@@ -140,6 +143,14 @@ function remarksOf({ sexing: { signs, laterSign }, diesInEgg }: Case): readonly 
       ? []
       : [`Later (${laterSign.window}): cockerels ${laterSign.cockerel}; pullets ${laterSign.pullet}`]
   return diesInEgg > 1e-9 ? [...later, `Before hatching, ${share(diesInEgg)} of the embryos die`] : later
+}
+
+/** What is left when the other cases are told apart is called so by the core. */
+const isRest = ({ given }: Case): boolean => given === 'otherwise'
+
+function givenWords(one: Case): string {
+  if (one.given === '') return ''
+  return `${isRest(one) ? 'Otherwise' : `If ${one.given}`} (${belief(one.weight)})`
 }
 
 /** A figure only where it does not rest on memory alone. */
