@@ -96,12 +96,14 @@ async function send(client: MatrixClient, room: string, content: Content, key: s
   return sent.event_id
 }
 
+/** MSC2448, not yet in the specification: most clients show it until the picture is there. */
+const blurKey = 'xyz.amorgan.blurhash'
 const infoOf = ({ png, width, height, blurHash }: Picture): Content => ({
   w: width,
   h: height,
   size: png.byteLength,
   mimetype: 'image/png',
-  ...(blurHash !== undefined && { 'xyz.amorgan.blurhash': blurHash }), // MSC2448, by the name that clients read
+  ...(blurHash === undefined ? {} : { [blurKey]: blurHash }),
 })
 
 async function upload(client: MatrixClient, room: string, picture: Picture): Promise<Content> {
