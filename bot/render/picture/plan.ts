@@ -15,8 +15,10 @@ export type Plan = {
 }
 
 /** Cheap to ask: nothing is drawn. */
-export const mayHavePicture = ({ kind }: Answer): boolean =>
-  kind === 'cross' || kind === 'carrier' || kind === 'lines' || kind === 'hatch'
+export const mayHavePicture = (answer: Answer): boolean =>
+  answer.kind === 'ask-back'
+    ? answer.provisional !== undefined && mayHavePicture(answer.provisional)
+    : ['cross', 'carrier', 'lines', 'hatch'].includes(answer.kind)
 
 /** Undefined where there is nothing to draw. Charts load the plotting library at their first use. */
 export async function planOf(answer: Answer, room: Room): Promise<Plan | undefined> {
@@ -37,6 +39,8 @@ export async function planOf(answer: Answer, room: Room): Promise<Plan | undefin
       const { hasEnough, enoughPlan } = await import('./chart/enough.ts')
       return hasEnough(answer) ? enoughPlan(answer, room) : undefined
     }
+    case 'ask-back': // what stands until the question back is answered
+      return answer.provisional && planOf(answer.provisional, room)
     default:
       return undefined
   }

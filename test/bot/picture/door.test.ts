@@ -55,6 +55,14 @@ test.each([
   expect(drawn!.png.byteLength).toBeLessThan(60_000)
 })
 
+test('a question back shows what stands until it is answered, where something does', async () => {
+  const askBack = { kind: 'ask-back', ...common, missing: 'which-is-male', options: [] } as const
+  expect(await picture(askBack)).toBeUndefined()
+  const one = cross([blackSexLink])
+  const bothWays = { ...one, crosses: [one.crosses[0]!, one.crosses[0]!] }
+  expect((await picture({ ...askBack, provisional: bothWays }))?.fileName).toBe('cross.png')
+})
+
 describe('no picture', () => {
   test('where the kind of answer has none, or there is nothing to draw', async () => {
     expect(await picture(fact)).toBeUndefined()
