@@ -68,6 +68,12 @@ describe('heterosis follows the share of crossed loci (Dickerson 1969, 1973, fro
   test('a three-way cross keeps all of it: every locus still has two lines', () => {
     expect(gain(daughter(cock(C), f1.hen))).toBeCloseTo(0.05, 12)
   })
+  test('what a pair gains is a share of that pair’s own mean, however little of one line is left: 100 on (100 x 300) gives 150 + 5', () => {
+    const [low, high] = [laying('low', 100), laying('high', 300, rock)]
+    const back = daughter(cock(low), daughter(cock(high), hen(low)))
+    const { likely } = crossbredTrait(back, { ...crossing.eggsFirstYear, onZ: 0 }, (s) => s.eggsFirstYear)
+    expect(likely).toBeCloseTo(155, 12)
+  })
   test('two rounds of back-crossing leave a quarter', () => {
     expect(gain(daughter(cock(A), daughter(cock(A), f1.hen)))).toBeCloseTo(0.0125, 12)
   })

@@ -26,6 +26,7 @@ const classes = [
   ['White Leghorn', 'Ancona', 0.5],
   ['White Leghorn', 'Silver Spangled Hamburg', 1],
   ['White Silkie', 'Light Brahma', 1.3],
+  ['White Silkie', 'Black Pekin bantam', 1.3],
   ['Egyptian Fayoumi', 'Rhode Island Red', 1.3],
   ['Delaware', 'New Hampshire', 0.5],
   ['Delaware', 'Barred Plymouth Rock', 0.5],
