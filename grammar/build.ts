@@ -425,7 +425,9 @@ const wanted = (words: unknown, bare: unknown, birds: Group, firm: boolean): Say
     end,
   }
 }
-export const whichBare: Rule<Saying> = ([which, bare]) => wanted(which, bare, [], true)
+/** "best way to introduce hens": a word between tells that no hens are sought. */
+const isApart = (bare: unknown): boolean => tokensIn(bare)[0]?.gap === true
+export const whichBare: Rule<Saying> = ([which, bare], _at, reject) => (isApart(bare) ? reject : wanted(which, bare, [], true))
 export const whichWant: Rule<Saying> = ([which, bare]) => wanted(which, bare, [], true)
 export const whichFor: Rule<Saying> = ([which, bare, , birds]) => wanted(which, bare, birds as Group, true)
 export const whichIs: Rule<Saying> = ([which]) => ask(which, {})
@@ -522,3 +524,34 @@ export const aspect: Rule<Saying> = ([word]) =>
 export const goal: Rule<Saying> = ([word]) =>
   isToken(word) && word.type === 'goal' ? ask(word, { goal: word.goal }) : ask(word, {})
 export const sexlink: Rule<Saying> = ([word]) => ask(word, { goal: 'sexable' })
+
+// --- a flock told by name ---
+
+/** One thing told of birds by name. */
+export type Kinship =
+  | { readonly kind: 'parents'; readonly of: Token; readonly sire?: Token; readonly dam?: Token; readonly either?: readonly Token[] }
+  | { readonly kind: 'is'; readonly of: Token; readonly bird: BirdSaid; readonly not: boolean }
+  | { readonly kind: 'brood'; readonly pair: readonly [Token, Token]; readonly counts: readonly Token[] }
+
+const parents = (of: unknown, more: { sire?: unknown; dam?: unknown; either?: readonly unknown[] }): Kinship =>
+  ({ kind: 'parents', of, ...more }) as Kinship
+export const outOfNamed: Rule<Kinship> = ([of, , dam, , sire]) => parents(of, { sire, dam })
+export const outOfPair: Rule<Kinship> = ([of, , sire, , dam]) => parents(of, { either: [sire, dam] })
+export const outOfNamedOne: Rule<Kinship> = ([of, , one]) => parents(of, { either: [one] })
+export const byNamed: Rule<Kinship> = ([of, , sire]) => parents(of, { sire })
+const byPart = (of: unknown, part: unknown, named: unknown): Kinship =>
+  parents(of, tokensIn(part)[0]?.type === 'cock' ? { sire: named } : { dam: named })
+export const parentIs: Rule<Kinship> = ([of, part, , named]) => byPart(of, part, named)
+export const isParentOf: Rule<Kinship> = ([named, , of, part]) => byPart(of, part, named)
+const ofNamed = (of: unknown, bird: unknown, not: boolean): Kinship => ({ kind: 'is', of: of as Token, bird: bird as BirdSaid, not })
+export const namedIs: Rule<Kinship> = ([of, , bird]) => ofNamed(of, bird, false)
+export const namedIsNot: Rule<Kinship> = (words) => ofNamed(words[0], words.at(-1), true)
+export const namedIsBeside: Rule<Kinship> = ([of, bird]) => ofNamed(of, bird, false)
+export const namedAfter: Rule<Kinship> = ([bird, of]) => ofNamed(of, bird, false)
+export const isNamedSo: Rule<Kinship> = ([bird, , of]) => ofNamed(of, bird, false)
+export const lastOf: Rule<Kinship> = (words) => words.at(-1) as Kinship
+export const broodOf: Rule<Kinship> = ([one, , other, counts]) => ({
+  kind: 'brood',
+  pair: [one as Token, other as Token],
+  counts: tokensIn(counts),
+})

@@ -5,7 +5,7 @@ import { familyOf } from './variety.ts'
 import { lineSought } from './words/lines.ts'
 import { aspectsOf, commonOf, goalsOf, isSolid, numberBefore } from './read/common.ts'
 import { isToldPair, pairsIn } from './read/pairs.ts'
-import { sexOfGroup, type Group } from './saying.ts'
+import { isNamed, sexOfGroup, type Group } from './saying.ts'
 import type { Reading } from './reading.ts'
 import type { AskBackQuestion, Aspect, Assumed, BirdRef, CrossQuestion, Question } from '../core/question.ts'
 import type { Sex } from '../core/vocabulary.ts'
@@ -64,8 +64,11 @@ function replaced(base: CrossQuestion, group: Group, told: Sex | undefined, read
 }
 
 /** "same but heritage", "same but split": what is told is added to the bird that was there. */
-const withOld = (bird: BirdRef, old: BirdRef): BirdRef =>
-  bird.breed === undefined && bird.cross === undefined ? { ...old, ...bird, genotype: { ...old.genotype, ...bird.genotype } } : bird
+const withOld = (bird: BirdRef, old: BirdRef): BirdRef => {
+  if (bird.breed !== undefined || bird.cross !== undefined) return bird
+  const genotype = { ...old.genotype, ...bird.genotype }
+  return { ...old, ...bird, ...(Object.keys(genotype).length > 0 ? { genotype } : {}) }
+}
 
 // --- lines ---
 
@@ -162,7 +165,7 @@ function changed(base: CrossQuestion, reading: Reading): CrossQuestion | undefin
   const [change] = reading.scene.changes
   const group = change?.birds ?? []
   const told = change?.part ?? partOnlyTold(reading)
-  if (change && group.length > 0) return replaced(base, group, told, reading)
+  if (change && group.some(isNamed)) return replaced(base, group, told, reading)
   const birds = reading.scene.birds.filter((bird) => isSolid(bird) || (bird.named && bird.saidOf.parts.some(({ type }) => type === 'colour')))
   if (birds.length === 0 || birds.length > 3 || reading.words.length > 9) return undefined
   return replaced(base, birds.map(({ saidOf }) => saidOf), birds[0]!.sex, reading)
@@ -171,7 +174,14 @@ function changed(base: CrossQuestion, reading: Reading): CrossQuestion | undefin
 const partOnlyTold = ({ words }: Reading): Sex | undefined => (words.includes('over') || words.includes('under') ? (words.includes('under') ? 'M' : 'F') : undefined)
 
 function onCross(base: CrossQuestion, reading: Reading): Question | undefined {
-  return corrected(base, reading) ?? nextGeneration(base, reading) ?? changed(base, reading) ?? lineChanged(base, reading) ?? reversed(base, reading) ?? askedAgain(base, reading)
+  return (
+    corrected(base, reading) ??
+    nextGeneration(base, reading) ??
+    lineChanged(base, reading) ??
+    changed(base, reading) ??
+    reversed(base, reading) ??
+    askedAgain(base, reading)
+  )
 }
 
 function onOthers(base: Question, reading: Reading): Question | undefined {

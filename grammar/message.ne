@@ -74,8 +74,9 @@ body -> piece      {% build.body %}
 piece -> name | %line | sex | %gene | %generation | carried | without | noted
 
 name -> %breed | %family | %colour | %trait
+look_name -> %colour | %trait
 sex -> %cock | %hen | %kin
-without -> %not name {% build.without %}                        # no bars
+without -> %not look_name {% build.without %}                        # no bars
 carried -> %carries what {% build.carriesOne %}                 # split to lavender
          | %pure what    {% build.carriesTwo %}                 # pure for barring
          | %single what  {% build.carriesOne %}
@@ -131,6 +132,7 @@ change -> %swap part %forWhom birds      {% build.swapped %}        # swap the c
         | %swap part %is birds       {% build.swapped %}
         | %swap part birds           {% build.swapped %}
         | %same birds                {% build.sameBut %}        # same but blue hens
+        | %about told                {% build.correction %}     # what if the hens were Brahmas
         | %about birds               {% build.whatAbout %}      # what about a Sussex
         | %about over birds          {% build.whatAboutWith %}
         | %not told                  {% build.correction %}     # no, the roo is the Sussex
@@ -140,3 +142,28 @@ part -> sex | %my sex | %their
 asked -> %aspect {% build.aspect %}
        | %goal   {% build.goal %}
        | %sexlink {% build.sexlink %}
+
+# --- a flock told by name: a clause by itself, read whole ----------------------------------------------------------
+
+kinship -> %name is_out_of %name %by %name        {% build.outOfNamed %}    # Bert is out of Daisy by Sid
+         | %name is_out_of %name pairing %name    {% build.outOfPair %}     # Bert is out of Sid x Daisy
+         | %name is_out_of %name                  {% build.outOfNamedOne %} # Bert is a son of Sid
+         | %name is_by %name                      {% build.byNamed %}       # Bert is by Sid
+         | %name parent %is %name                 {% build.parentIs %}      # Bert's dad is Sid
+         | %name %is %name parent                 {% build.isParentOf %}    # Sid is Bert's dad
+         | %name %is bird                         {% build.namedIs %}       # Daisy is a lavender Orpington hen
+         | %name %is %not bird                    {% build.namedIsNot %}    # Sid isn't lavender
+         | %name bird                             {% build.namedIsBeside %} # Sid carries lav; Daisy the lavender hen
+         | %name %not bird                        {% build.namedIsNot %}    # Sid doesn't carry lav
+         | bird %is %name                         {% build.isNamedSo %}    # my RIR roo is called Rex
+         | bird %name                             {% build.namedAfter %}    # my RIR roo Sid
+         | brood                                  {% id %}
+         | %name %comma kinship                   {% build.lastOf %}
+is_out_of -> %is %outOf | %outOf
+is_by -> %is %by | %by
+pairing -> %over | %and | %plus
+parent -> %cock | %hen
+brood -> %name pairing %name counts               {% build.broodOf %}       # Sid x Daisy: 12 chicks, 3 lavender
+counts -> count | counts count | counts sep count
+count -> counting:? %number look | counting:? %number %chick | counting:? %number %not look | counting:? %number %of %number look
+counting -> %is | %comma | %my

@@ -1,10 +1,12 @@
 // grammar/parse.ts: reads a clause saying by saying: from each word the longest saying that fits, with all its readings.
 import nearley from 'nearley'
 import rules from './message.js'
+import type { Kinship } from './build.ts'
 import type { Saying } from './saying.ts'
 import type { Token } from './token.ts'
 
 const grammar = nearley.Grammar.fromCompiled(rules)
+const kin = nearley.Grammar.fromCompiled({ ...rules, ParserStart: 'kinship' })
 
 /** Most tokens that one saying may have. */
 export const longestSaying = 60
@@ -49,4 +51,18 @@ export function sayingsOf(
     i += found?.length ?? 1
   }
   return { read, budget: left }
+}
+
+/** Readings of a whole clause as something told of birds by name. */
+export function readKinship(tokens: readonly Token[]): readonly Kinship[] {
+  const parser = new nearley.Parser(kin)
+  const silent = parser as unknown as { reportError: () => string; results: Kinship[] }
+  silent.reportError = () => 'no kinship goes on so'
+  try {
+    parser.feed(tokens as unknown as string)
+  } catch {
+    return []
+  }
+  const odd = (told: Kinship): number => (told.kind === 'is' && told.bird.split ? 1 : 0)
+  return silent.results.toSorted((a, b) => odd(a) - odd(b))
 }

@@ -2,7 +2,7 @@
 import { daleChall } from 'dale-chall'
 import { doubleMetaphone } from 'double-metaphone'
 import { distance } from 'fastest-levenshtein'
-import { isKnownWord, isRisky, joinedNames, knownWords, phrases, runTogether } from './lexicon.ts'
+import { isRisky, joinedNames, knownWords, phrases, runTogether } from './lexicon.ts'
 import { conceptWords } from './words/concepts.ts'
 import { chatter } from './words/chatter.ts'
 
@@ -45,14 +45,11 @@ const bitCount = (bits: number): number => {
   return count
 }
 
+/** Words that name or describe a bird are worth mending; small words are not. */
+const worth = /^(?:\{"type":")?(?:breed|family|colour|line|cock|hen|chick|sexlink|trait|goal|kin)\b/u
+
 const single: readonly Target[] = [...knownWords()]
-  .filter(
-    ([word, group]) =>
-      word.length >= 4 &&
-      ![...group].every((use) => use.includes('"aspect"')) &&
-      /^[a-z]+$/u.test(word) &&
-      !isRisky(word),
-  )
+  .filter(([word, group]) => word.length >= 4 && /^[a-z]+$/u.test(word) && !isRisky(word) && [...group].some((use) => worth.test(use)))
   .map(([word, group]) => ({ word, letters: lettersOf(word), words: [word], group }))
 const run: readonly Target[] = [...joinedNames()]
   .filter(([word, text]) => text.includes(' ') && word.length >= 8 && /^[a-z]+$/u.test(word))
@@ -86,8 +83,8 @@ const alike = (one: Target, other: Target): boolean =>
 export function respell(word: string): Spelt | undefined {
   const run = runTogether(word)
   if (run !== undefined) return { words: run.split(' ') }
-  if (isEveryday(word) || isKnownWord(word)) return undefined
-  const found = near(word)
+  if (isEveryday(word)) return undefined
+  const found = near(word).filter((target) => target.word !== word)
   const best = found[0]
   if (!best) return undefined
   const ties = found.filter((target) => target.slips === best.slips && !alike(target, best))

@@ -53,6 +53,7 @@ export type Plain =
   | 'about'
   | 'instead'
   | 'together'
+  | 'name'
   | 'filler'
   | 'unknown'
 

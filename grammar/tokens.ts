@@ -30,7 +30,7 @@ export type Raw = { readonly type: RawType; readonly text: string; readonly at: 
 const allele = String.raw`[A-Za-z]{1,4}(?:\^\(?[A-Za-z+]{1,3}\)?|-1)?\+?`
 const genes = new RegExp(
   [
-    String.raw`(?<![\p{L}\d+/])${allele}/(?:${allele}|[-_?0])(?![\p{L}\d/])`, // a pair, or a hen's one copy
+    String.raw`(?<![\p{L}\d+/])${allele}(?:/(?:${allele}|[-_?0])){1,3}(?![\p{L}\d/])`, // a pair, or a hen's one copy
     String.raw`(?<![\p{L}\d+/])[A-Za-z]{1,2}\^\(?[A-Za-z+]{1,3}\)?\+?(?![\p{L}\d])`, // one allele with its raised letters
     String.raw`(?<![\p{L}\d+/])[A-Za-z]{1,4}\+(?![\p{L}\d+])`, // one wild-type allele
     String.raw`(?<![\p{L}\d+/])(?:[Bb]l|[KkSsBbOo])[/ ]?-(?![\p{L}\d-])`, // S-

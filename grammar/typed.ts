@@ -16,28 +16,29 @@ export type Word = { readonly raw: Raw; readonly word: string; readonly mended?:
 /** Words of one message that are looked at for slips; beyond, they are left as they are. */
 const mostMended = 40
 
-/** `w/ RIR`, `b/c`, `y/n` look like genotypes and are none; `RIR+` is a name and a plus. */
-function plainly(raw: Raw): readonly Raw[] {
-  if (raw.type !== 'gene') return [raw]
-  const text = raw.text
+const notGenes = /^(?:w\/o|b\/c|y\/n|i\/o|a\/c|s\/he|n\/a|w\/c|p\/o|o\/w)$/iu
+
+/** Does a slash or a plus make this a genotype, right or wrong? Among other genotypes, one known half will do. */
+function isGenotype(text: string, among: boolean): boolean {
+  if (notGenes.test(text)) return false
   const halves = text.split('/')
-  const known = halves.filter((half) => lociOfAllele(half) !== undefined)
+  const known = halves.map((half) => lociOfAllele(half)?.locus).filter((locus) => locus !== undefined)
+  if (!text.includes('/')) return known.length > 0 || readPair(text).ok
+  if (readPair(text).ok || (known.length === halves.length && new Set(known).size === 1)) return true
   const marked = /[+^-]/u.test(text) || /^([a-z])\/\1$/iu.test(text) || /\/W$/u.test(text)
-  const isGene = /^(?:w\/o|b\/c|y\/n|i\/o|a\/c|s\/he|n\/a|w\/c|p\/o|o\/w)$/iu.test(text)
-    ? false
-    : text.includes('/')
-      ? readPair(text).ok ||
-        (marked && (known.length > 0 || halves.every((half) => half.replace(/[+^-]/gu, '').length <= 2)))
-      : known.length > 0 || readPair(text).ok
-  if (isGene) return [raw]
-  const parts: Raw[] = []
-  for (const part of text.matchAll(/[A-Za-z\d]+|\+|\/|[^A-Za-z\d+/]/gu))
-    parts.push({
+  return (marked || among) && (known.length > 0 || (marked && halves.every((half) => half.replace(/[+^-]/gu, '').length <= 2)))
+}
+
+/** `w/ RIR`, `b/c`, `y/n` look like genotypes and are none; `RIR+` is a name and a plus. */
+function plainly(raw: Raw, among: boolean): readonly Raw[] {
+  if (raw.type !== 'gene' || isGenotype(raw.text, among)) return [raw]
+  return [...raw.text.matchAll(/[A-Za-z\d]+|\+|\/|[^A-Za-z\d+/]/gu)].map(
+    (part): Raw => ({
       type: /^[A-Za-z\d]/u.test(part[0]) ? 'word' : part[0] === '+' ? 'plus' : part[0] === '/' ? 'slash' : 'sign',
       text: part[0],
       at: raw.at + part.index,
-    })
-  return parts
+    }),
+  )
 }
 
 /** A hyphen inside a name is a blank; one that stands by itself parts like a comma. */
@@ -65,14 +66,24 @@ function uncrossed({ raw, word }: Word): readonly Word[] | undefined {
   })
 }
 
+/** Does any phrase of the lexicon stand over this word? */
+function isCovered(words: readonly Word[], at: number): boolean {
+  for (let from = Math.max(0, at - 4); from <= at; from += 1) {
+    const found = longestPhrase((k) => words[k]?.word, from, () => true)
+    if (found && from + found.length > at) return true
+  }
+  return false
+}
+
 function mend(words: readonly Word[]): {
   readonly words: readonly Word[]
   readonly corrections: readonly Correction[]
 } {
   const corrections: Correction[] = []
   let tried = 0
-  const mended = words.flatMap((word): readonly Word[] => {
-    if (word.raw.type !== 'word' || isKnownWord(word.word) || tried >= mostMended) return [word]
+  const mended = words.flatMap((word, at): readonly Word[] => {
+    if (word.raw.type !== 'word' || tried >= mostMended) return [word]
+    if (isKnownWord(word.word) && (isCovered(words, at) || word.word.length < 4)) return [word]
     tried += 1
     const crossed = uncrossed(word)
     if (crossed) return crossed
@@ -101,6 +112,9 @@ const evidence: ReadonlySet<string> = new Set([
 ])
 const isCapital = (text: string): boolean => text.length >= 2 && /^[A-Z]{2,}s?$/u.test(text)
 
+/** `4 am`, `30 cm`, `5 lb`. */
+const isUnit = (word: string): boolean => /^(?:am|cms?|lbs?|m|kk)$/u.test(word)
+
 /** Is there a word beside it that only a bird has beside it? Looks past colours, lines and numbers. */
 function standsAsBird(words: readonly Word[], from: number, length: number): boolean {
   if (
@@ -120,7 +134,7 @@ function standsAsBird(words: readonly Word[], from: number, length: number): boo
         word.raw.type === 'female'
       )
         return true
-      if (word.raw.type === 'number' && step === -1) return true
+      if (word.raw.type === 'number' && step === -1) return !isUnit(words[from]!.word)
       if (word.raw.type === 'comma' || word.raw.type === 'and' || word.raw.type === 'open') continue
       const found = longestPhrase(
         (k) => words[k]?.word,
@@ -281,7 +295,8 @@ const isJoinedGene = (text: string): boolean =>
  * @param raws as `tokensOf` gives them
  */
 export function typed(raws: readonly Raw[]): Typed {
-  const plain = withoutHyphens(raws.flatMap(plainly))
+  const among = raws.some(({ type, text }) => type === 'gene' && text.includes('/') && readPair(text).ok)
+  const plain = withoutHyphens(raws.flatMap((raw) => plainly(raw, among)))
   const heard = dictated(
     plain.map((raw) => ({ raw, word: raw.type === 'word' || raw.type === 'number' ? fold(raw.text) : raw.text })),
   )

@@ -1,9 +1,11 @@
 // grammar/understand.ts: the door: a message and what was said before go in, a question and what to remember come out.
 import { choose } from './choice.ts'
+import { flockAnswer, flockAsked } from './flock/ask.ts'
+import { flockTold } from './flock/tell.ts'
 import { followUp } from './followUp.ts'
 import { normalise } from './normalise.ts'
 import { readingOf, type Reading } from './reading.ts'
-import { readContextMissing, readMissing, readNoise, readPhoto } from './read/askBack.ts'
+import { readContextMissing, readMissing, readNoise, readPhoto, readVague } from './read/askBack.ts'
 import { readCarrier } from './read/carrier.ts'
 import { readCross } from './read/cross.ts'
 import { readCourtesy, readIllnessOrLaw, readOffTopic } from './read/decline.ts'
@@ -31,12 +33,18 @@ const readHearsayUnlessMated: Reader = (reading, context) => (isMated(reading) ?
 
 /** A follow-up with nothing before it. */
 const readDangling: Reader = (reading) => (isDangling(reading) ? readContextMissing(reading) : undefined)
-const isDangling = ({ scene, has, words }: Reading): boolean =>
-  words.length <= 14 &&
-  scene.matings.length === 0 &&
-  (scene.changes.length > 0 || scene.aspects.length > 0 || has('sure', 'plain', 'nextGeneration')) &&
-  !scene.birds.some((bird) => bird.ref.breed !== undefined) &&
-  !has('offTopic', 'health', 'law')
+const isDangling = ({ scene, has, words, tokens }: Reading): boolean => {
+  const leaning = scene.changes.length > 0 || has('sure', 'plain', 'nextGeneration')
+  const strange = tokens.filter(({ type }) => type === 'unknown').length
+  const owned = tokens.some(({ type }) => type === 'my') && tokens.some(({ type }) => type === 'hen' || type === 'cock')
+  return (
+    words.length <= 14 &&
+    scene.matings.length === 0 &&
+    (leaning || (scene.aspects.length > 0 && strange <= 1 && !owned)) &&
+    !scene.birds.some((bird) => bird.ref.breed !== undefined) &&
+    !has('offTopic', 'health', 'law')
+  )
+}
 
 /** A mate that is plainly sought, for birds that are named, is not taken for talk of meat or money. */
 const readFirmPartners: Reader = (reading, context) =>
@@ -45,7 +53,15 @@ const readFirmPartners: Reader = (reading, context) =>
     : undefined
 
 /** In order: the first that claims the message has it. */
+/** A genotype that cannot be is told before anything else. */
+const readFault: Reader = ({ scene }) => {
+  const birds = [...scene.birds, ...scene.matings.flatMap(({ sires, dams }) => [...sires, ...dams])]
+  const fault = birds.map((bird) => bird.fault).find((found) => found !== undefined)
+  return fault && { kind: 'error', fault }
+}
+
 const readers: readonly Reader[] = [
+  readFault,
   readNoise,
   readIllnessOrLaw,
   readHearsayUnlessMated,
@@ -68,6 +84,7 @@ const readers: readonly Reader[] = [
   readDangling,
   readPhoto,
   readMissing,
+  readVague,
   readOffTopic,
 ]
 
@@ -100,6 +117,14 @@ export function understand(text: string, context: Context): { readonly question:
   if (!context.addressed && !context.listen) return { question: silent, context }
   const clean = normalise(text)
   if (!clean.ok) return { question: { kind: 'error', fault: clean.fault }, context }
-  const question = questionOf(readingOf(clean.value), context)
+  const reading = readingOf(clean.value)
+  const flock = flockTold(reading, context.flock)
+  if (flock) {
+    const question = flockAnswer(reading, flock)
+    return { question, context: { ...remembered(context, question), flock } }
+  }
+  const asked = flockAsked(reading, context.flock)
+  if (asked) return { question: asked.question, context: { ...remembered(context, asked.question), flock: asked.flock } }
+  const question = questionOf(reading, context)
   return { question, context: remembered(context, question) }
 }

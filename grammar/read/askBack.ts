@@ -27,7 +27,7 @@ export const readMissing: Reader = (reading) => {
   const solid = scene.birds.filter(isSolid)
   const mated = scene.matings.flatMap(({ sires, dams }) => [...sires, ...dams]).filter(isSolid)
   const birds = [...mated, ...solid]
-  if (scene.wanted.some(({ firm }) => firm)) return ask(reading, 'birds', refsOf(birds))
+  if (scene.wanted.some(({ firm }) => firm) && (reading.asks || reading.has('question'))) return ask(reading, 'birds', refsOf(birds))
   if (birds.length === 1) return ask(reading, 'other-bird', refsOf(birds), birds[0]!.said)
   if (birds.length > 1) return ask(reading, 'which-is-male', refsOf(birds).slice(0, 6))
   const looks = tokens.filter(({ type }) => type === 'colour')
@@ -37,6 +37,21 @@ export const readMissing: Reader = (reading) => {
   if (joins && chicks && (reading.asks || scene.matings.length > 0)) return ask(reading, 'birds', [])
   if (scene.matings.length > 0) return ask(reading, 'birds', [])
   return undefined
+}
+
+const vague =
+  /^(?:this|that|these|those|it|its|them|they|one|ones|the|two|both|him|her|he|she|with|and|or|is|are|was|will|would|can|could|should|do|does|i|we|you|what|whats|which|who|how|about|work|works|good|ok|okay|best|better|get|put|use|be|a|an|to|on|of|then|so|for|please|any|cross|mix)$/u
+
+/** "will it work", "can I cross the two", "my rooster and my hens, what will I get". */
+export const readVague: Reader = (reading) => {
+  const { tokens, words, has } = reading
+  if (has('offTopic', 'health', 'law')) return undefined
+  const letters = words.filter((word) => /\p{L}/u.test(word))
+  const pointing = letters.length > 0 && letters.length <= 8 && letters.every((word) => vague.test(word))
+  const sexes = (['cock', 'hen'] as const).every((sex) => tokens.some(({ type }) => type === sex))
+  const joined = sexes && (reading.asks || has('question'))
+  const asked = tokens.length <= 5 && reading.asks && tokens.some(({ type }) => type === 'hen' || type === 'cock' || type === 'chick')
+  return pointing || joined || asked ? ask(reading, 'birds', []) : undefined
 }
 
 /** Readable, but with nothing in it to read: signs only, one letter, symbols, a word said over and over. */
@@ -49,7 +64,8 @@ export const readNoise: Reader = (reading) => {
     /\b(?:select|insert|drop|delete|update)\b.+\b(?:from|into|table|where|set)\b|[{}<>;]{2,}|\$\{|\bfunction\b/iu.test(
       reading.text.slice(0, 2000),
     )
-  return letters.length < 3 || repeated || oneRun || code ? ask(reading, 'birds', []) : undefined
+  const bare = reading.words.every((word) => word.replace(/[^\p{L}]/gu, '').length < 2)
+  return letters.length < 3 || bare || repeated || oneRun || code ? ask(reading, 'birds', []) : undefined
 }
 
 /** Only words that point back, and nothing to point to. */

@@ -118,7 +118,10 @@ export const readTopic: Reader = (reading) => {
 }
 
 /** Hearsay is answered as such, whatever else it is about. */
-export const readHearsay: Reader = (reading, context) => (reading.has('hearsay') ? readTopic(reading, context) : undefined)
+export const readHearsay: Reader = (reading, context) => {
+  if (!reading.has('hearsay')) return undefined
+  return readTopic(reading, context) ?? (reading.has('newCock') ? factOf(reading, 'stored-sperm', birdsIn(reading)) : undefined)
+}
 
 /** The same where the words point less plainly, but knowledge is asked for. */
 export const readFaintTopic: Reader = (reading) => {
@@ -130,7 +133,7 @@ export const readFaintTopic: Reader = (reading) => {
 const isAboutBird = (reading: Reading, locus: string | undefined): boolean => {
   const { has, scene, tokens, words } = reading
   if (scene.aspects.includes('welfare')) return true
-  if (tokens.some(({ type }) => type === 'cross' || type === 'over') && !birdsIn(reading).some(isHybrid) && locus === undefined && !has('define', 'claim')) return false
+  if (tokens.some(({ type }) => type === 'cross' || type === 'over') && !birdsIn(reading).some(isHybrid) && locus === undefined && !has('claim') && scene.aspects.length === 0) return false
   if (words.at(-1) === 'that' || words.includes('that') && words.length <= 6) return false
   return locus !== undefined || has('define', 'claim', 'genetics', 'carry', 'question') || scene.aspects.length > 0 || scene.goals.length > 0 || reading.asks
 }

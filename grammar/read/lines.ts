@@ -129,7 +129,7 @@ function topicOf(reading: Reading): LinesQuestion['topic'] | undefined {
 }
 
 export const readLines: Reader = (reading) => {
-  const topic = topicOf(reading)
+  const topic = reading.has('offTopic') && !reading.asks ? undefined : topicOf(reading)
   if (topic === undefined) return undefined
   return linesQuestion(reading, topic)
 }

@@ -20,7 +20,7 @@ export const colourWords = {
   pencilled: 'pencilled, penciled, pencil, penciling, pencilling, multiple laced',
   spangled: 'spangled, spangle, spangles',
   barred:
-    'barred, barreds, bared, bard, barrd, bar, bars, single barred, double barred, striped, stripey, stripy, stripe, stripes, zebra, gestreift, gestreept, barre, barree, barrada, barrado, gesperbert, barred up',
+    'barred, barreds, bared, bard, barrd, bar, bars, single barred, double barred, striped, stripey, stripy, stripe, stripes, zebra, gestreift, gestreept, gestreepte, barre, barree, barrada, barrado, gesperbert, barred up',
   cuckoo: 'cuckoo, cuckoos, cookoo, cukoo, cuckcoo, coucou, coocoo, coo coo, cookie coo, koekoek, cuco, kuckuck, coco',
   columbian: 'columbian, columbians, columbia, colombian, colombia, columbien, columbine, col',
   partridge: 'partridge, partridges, patridge, partrige, perdrix, rebhuhn, rebhuhnfarbig, patrijs, perdiz',

@@ -85,7 +85,7 @@ export const nicknames: Readonly<Record<string, string>> = {
   'Lavender Ameraucana': 'lav am, lavender ameraucana, lav ameraucana',
   'White Ameraucana': 'white am, white ameraucana',
   'Easter Egger':
-    'ee, ees, easter egger, easter eggers, easter eager, easter eagers, easteregger, eastereggers, easter egg chicken, easter egg chickens, easter egg layer, easter edgar, easter agar, ester egger, eater egger, easter aggers, easter agger, easter egg, americana, americanas, hatchery americana, hatchery ameraucana, osterleger, rainbow layer, rainbow layers, rainbow egger',
+    'ee, ees, easter egger, easter eggers, easter eager, easter eagers, easteregger, eastereggers, easter eger, easter egar, easter eggar,  easter egg chicken, easter egg chickens, easter egg layer, easter edgar, easter agar, ester egger, eater egger, easter aggers, easter agger, easter egg, americana, americanas, hatchery americana, hatchery ameraucana, osterleger, rainbow layer, rainbow layers, rainbow egger',
   'Olive Egger':
     'oe, oes, olive egger, olive eggers, olive eager, olive eagers, oliveegger, olive edgar, all of eager, olive agger, olive aggers, oliver egger, f1 olive egger, f1 oe, oliveleger',
   'Cream Legbar':

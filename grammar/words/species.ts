@@ -13,7 +13,7 @@ export type Species = {
 export const species: readonly Species[] = [
   {
     name: 'Plymouth Rock',
-    said: 'plymouth rock, plymouth rocks, plymouth, plymouths, rock, rocks, rok, roks, plymoth, plimuth, plimouth, plymoth rock, plimouth rock, plymuth, prock, plym, plymouth roc, плимутрок, плимут',
+    said: 'plymouth rock, plymouth rocks, plymouth, plymouths, rock, rocks, rok, roks, roc, rocs, plymoth, plimuth, plimouth, plymoth rock, plimouth rock, plymuth, prock, plym, plymouth roc, плимутрок, плимут',
     usual: [
       'Barred Plymouth Rock',
       'White Plymouth Rock',
@@ -73,7 +73,7 @@ export const species: readonly Species[] = [
   },
   {
     name: 'Jersey Giant',
-    said: 'jersey giant, jersey giants, giants, jersey, jerseys, giant, jersy giant, jersey gaint',
+    said: 'jersey giant, jersey giants, giants, jersey, jerseys, giant, jersy giant, jersey gaint, jersy gaint',
     usual: ['Black Jersey Giant', 'White Jersey Giant', 'Blue Jersey Giant', 'Splash Jersey Giant'],
     firm: true,
   },

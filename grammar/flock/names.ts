@@ -1,0 +1,47 @@
+// grammar/flock/names.ts: which words of a message name a bird of the keeper's: names told before, and new ones.
+import { fold } from '../normalise.ts'
+import type { Flock } from '../../core/question.ts'
+import type { Token } from '../token.ts'
+
+/** "Bert's" -> "Bert". */
+const bare = (said: string): string => said.replace(/['’]s$/u, '')
+
+/** The name as it was first told. */
+export function nameOf({ said }: Token, flock: Flock): string {
+  const word = bare(said)
+  const known = flock.birds.find(({ name }) => fold(name) === fold(word) || fold(name) === fold(word).replace(/s$/u, ''))
+  return known?.name ?? `${word.charAt(0).toUpperCase()}${word.slice(1)}`
+}
+
+/** Written as a name is. */
+const isCapital = (said: string): boolean => /^\p{Lu}\p{Ll}+/u.test(said)
+/** Names told before, however they are typed now. */
+export const isTold = (token: Token, flock: Flock): boolean =>
+  (token.type === 'unknown' || token.type === 'name' || isCapital(token.said)) &&
+  flock.birds.some(({ name }) => [fold(name), `${fold(name)}s`].includes(fold(token.said)))
+
+
+/**
+ * The clauses of a message with names marked. New names are words not known, or written with a capital where they
+ * are; small words are left out.
+ */
+export function namedClauses(tokens: readonly Token[], flock: Flock): readonly (readonly Token[])[] {
+  const clauses: Token[][] = [[]]
+  for (const token of tokens.slice(0, 400)) {
+    const { said, word, at, end, gap } = token
+    const told = isTold(token, flock)
+    const mended = isCapital(said) && !said.includes(' ') && fold(said) !== word
+    const fresh = (token.type === 'unknown' || mended) && /^\p{L}{2,}/u.test(said)
+    if (token.type === 'stop') clauses.push([])
+    else if (told || fresh) clauses.at(-1)!.push({ type: 'name', said, word, at, end, gap })
+    else if (token.type !== 'filler') clauses.at(-1)!.push(token)
+  }
+  return clauses.map(withoutNo).filter(({ length }) => length > 1 && length <= 40)
+}
+
+/** "No, Bert's dad is Rex". */
+const withoutNo = (clause: readonly Token[]): readonly Token[] =>
+  clause[0]?.type === 'not' ? clause.slice(clause[1]?.type === 'comma' ? 2 : 1) : clause
+
+/** A new name stands with a capital, or in a sentence that can only be of kin. */
+export const isNewName = (token: Token, flock: Flock): boolean => isTold(token, flock) || isCapital(token.said)
