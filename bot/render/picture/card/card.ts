@@ -3,7 +3,8 @@ import type { Case, CrossAnswer, Crossed, Hen, Sexing } from '../../../../core/a
 import type { Sex } from '../../../../core/vocabulary.ts'
 import type { Look } from '../../../../core/looks/look.ts'
 import { birdName } from '../../birds.ts'
-import { belief, inHundred, share } from '../../numbers.ts'
+import { belief, share } from '../../numbers.ts'
+import { sure } from '../../signs.ts'
 import { chickKinds, grownKinds, half, type Most } from './kinds.ts'
 
 /** One look as drawn, with its share of that sex ('' for all of it) and its words. */
@@ -126,7 +127,7 @@ function rowOf(one: Case, most?: Most, above?: Case): Row {
     given: givenWords(one),
     verdict: sexing.verdict,
     verdictWords: verdicts[sexing.verdict],
-    sure: sureness(sexing),
+    sure: sexing.verdict === 'no' ? '' : sure(sexing).replace(/\.$/, ''),
     ...(best && { sign: { name: best.sign, window: best.window, cockerel: best.cockerel, pullet: best.pullet } }),
     cockerels: half('M', cockerels, spotIsSign, room),
     pullets: half('F', pullets, spotIsSign, room),
@@ -151,11 +152,4 @@ const isRest = ({ given }: Case): boolean => given === 'otherwise'
 function givenWords(one: Case): string {
   if (one.given === '') return ''
   return `${isRest(one) ? 'Otherwise' : `If ${one.given}`} (${belief(one.weight)})`
-}
-
-/** A figure only where it does not rest on memory alone. */
-function sureness({ accuracy, signs: [best], verdict }: Sexing): string {
-  if (!best || verdict === 'no') return ''
-  if (accuracy === null || best.status === 'from memory') return 'known from memory only: try it on a few first'
-  return `${inHundred(accuracy)} in the right pen`
 }

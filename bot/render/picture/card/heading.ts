@@ -32,7 +32,7 @@ export function verdict(row: Row): Block {
   const lines = [
     ...(row.given ? [words(row.given, { width: inside, size: 13.5, face: 'bold', colour: tones.ink, most: 3 })] : []),
     words(row.verdictWords, { width: inside, size: row.given ? 13.5 : 16, face: 'bold', colour: tones.ink }),
-    ...(row.sure ? [words(row.sure, { width: inside, size: 12, face: 'plain', colour: tones.ink })] : []),
+    ...(row.sure ? [words(row.sure, { width: inside, size: 12, face: 'plain', colour: tones.ink, most: 2 })] : []),
   ]
   const high = lines.reduce((sum, { height }) => sum + height, 0)
   return {
