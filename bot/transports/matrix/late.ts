@@ -3,8 +3,9 @@ import { hashed, type Log } from '../../log.ts'
 import type { Metrics } from '../../metrics.ts'
 import { asReply } from '../../render/reply.ts'
 import { cannotRead } from '../../render/room.ts'
-import type { Arrived } from '../../store/inbox.ts'
-import type { Store } from '../../store.ts'
+import type { Arrived, Inbox } from '../../store/inbox.ts'
+import type { Rooms } from '../../store/rooms.ts'
+import type { Sent } from '../../store/sent.ts'
 import { RawEvent, relationOf } from './raw.ts'
 import type { Wire } from './wire.ts'
 import { answerContent } from './write.ts'
@@ -18,9 +19,13 @@ export type Late = {
   readonly ownUp: () => Promise<void>
 }
 
-type Around = {
-  readonly store: Store
-  readonly wire: Wire
+export type Around = {
+  readonly store: {
+    readonly inbox: Pick<Inbox, 'locked' | 'unlock'>
+    readonly rooms: Pick<Rooms, 'of' | 'set'>
+    readonly sent: Pick<Sent, 'note'>
+  }
+  readonly wire: Pick<Wire, 'send' | 'open' | 'whenOpen'>
   readonly log: Log
   readonly metrics: Metrics
   readonly now: () => number
