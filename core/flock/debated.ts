@@ -1,7 +1,7 @@
 // core/flock/debated.ts: the allele a debate is about, as two sorts at one locus: that allele, and any other.
 import { loci } from '../data/loci.ts'
 import { type Genome, isSingle, kindsOf } from '../engine/genome.ts'
-import { type Ratio, readRatio, rational } from '../engine/num.ts'
+import { type Ratio, ratio, rational, readRatio } from '../engine/num.ts'
 import type { Reading } from '../engine/trait.ts'
 import type { MaskId } from '../looks/masks.ts'
 import { traitOf } from '../looks/traits.ts'
@@ -15,7 +15,7 @@ export type Debated = {
   /** What a bird that shows it is: 'lavender'. */
   readonly shows: string
   readonly hiddenBy: readonly MaskId[]
-  /** The share of birds with one copy that show a dominant; 1 where every one does. */
+  /** The share of birds with one copy that show a dominant; 1 where every one does, midway where the works differ. */
   readonly penetrance: Ratio
   readonly genome: Genome
 }
@@ -27,7 +27,7 @@ export function debated(allele: string, locus: string): Debated {
   const trait = traitOf(allele)
   const { on = 'A', alleles = [], wild = '' } = book[locus] ?? {}
   const below = alleles.indexOf(allele) > alleles.indexOf(wild)
-  const middle = trait?.penetrance ? (trait.penetrance.low + trait.penetrance.high) / 2 : 1
+  const { low, high } = trait?.penetrance ?? { low: 1, high: 1 }
   return {
     allele,
     locus,
@@ -35,10 +35,12 @@ export function debated(allele: string, locus: string): Debated {
     acts: trait?.acts ?? (below ? 'recessive' : 'dominant'),
     shows: trait?.shows ?? allele,
     hiddenBy: trait?.hiddenBy ?? [],
-    penetrance: readRatio(middle.toFixed(2)) ?? rational.one,
+    penetrance: rational.over(rational.plus(exactly(low), exactly(high)), ratio(2n)),
     genome: { loci: [{ id: locus, on, alleles: ['other', allele] }], groups: [{ on, loci: [0], r: [] }] },
   }
 }
+
+const exactly = (x: number): Ratio => readRatio(x) ?? rational.one
 
 /** Copies of the debated allele in a genotype, and of how many. */
 export function copiesIn(code: number): { readonly copies: number; readonly of: 1 | 2 } {

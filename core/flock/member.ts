@@ -38,7 +38,8 @@ export function members(flock: Flock, debated: Debated): readonly Member[] {
     if (sire !== undefined) draft(sire, 'M')
     if (dam !== undefined) draft(dam, 'F')
   }
-  for (const bird of drafts.values()) for (const parent of parentsWithin(bird)) drafts.set(parent.name, parent)
+  for (const bird of drafts.values())
+    for (const parent of [...parentsWithin(bird), ...otherParent(bird)]) drafts.set(parent.name, parent)
   const birds = [...drafts.values()].map((bird) => memberOf(bird, debated))
   return [
     ...birds,
@@ -59,6 +60,16 @@ function parentsWithin(bird: Draft): readonly FlockBird[] {
   bird.sire = both[0]!.name
   bird.dam = both[1]!.name
   return both
+}
+
+/** Where one parent of a bird is named, the other is a bird of whom nothing is known. */
+function otherParent(bird: Draft): readonly FlockBird[] {
+  if ((bird.sire === undefined) === (bird.dam === undefined)) return []
+  const name = `the unnamed ${bird.sire === undefined ? 'sire' : 'dam'} of ${bird.name}`
+  const sex = bird.sire === undefined ? 'M' : 'F'
+  bird.sire ??= name
+  bird.dam ??= name
+  return [{ name, sex }]
 }
 
 function memberOf(bird: FlockBird, debated: Debated): Member {

@@ -25,32 +25,68 @@ type Taken = 'fewest' | 'one more' | 'either' | 'anything'
  * far as the readings allow: if they need a carrier among such birds, every smallest set of carriers that
  * explains them counts alike. That is the limit of a rare allele, and it keeps 1/2 and 2/3 what they are.
  */
-export function weigh(debated: Debated, flock: readonly Member[], name: string): Weighed {
+export function weigh(debated: Debated, all: readonly Member[], name: string): Weighed {
+  const flock = relatives(all, name)
   const bird = flock.findIndex((member) => member.name === name)
-  const founders = flock.flatMap((member, i) =>
-    isFounder(member) && copiesLeft(debated, member).length > 1 ? [i] : [],
-  )
-  const asked = founders.includes(bird)
-  const others = founders.filter((founder) => founder !== bird)
-  const own: [number, Taken][] = asked ? [[bird, 'either']] : []
-  for (let carriers = 0; carriers <= Math.min(mostCarriers, others.length); carriers += 1) {
-    const ways = choose(others, carriers).map(
-      (some) => new Map<number, Taken>([...own, ...some.map((i) => [i, 'one more'] as const)]),
-    )
-    const found = mean(ways.flatMap((taken) => outcomeOf(debated, flock, bird, taken) ?? []))
-    if (found === undefined) continue
-    if (asked) return { kind: 'chance', ...found, footing: bears(flock, name) ? 'even' : 'open' }
-    if (!rational.isZero(found.p) || isFree(debated, flock, bird, others))
-      return { kind: 'chance', ...found, footing: 'told' }
+  const open = flock.flatMap((member, i) => (isFounder(member) && copiesLeft(debated, member).length > 1 ? [i] : []))
+  const ask = (taken: ReadonlyMap<number, Taken>): Found | undefined => outcomeOf(debated, flock, bird, taken)
+  const either = new Map<number, Taken>(open.map((founder) => [founder, 'either']))
+  const suspects = ancestorsOfCarriers(debated, flock).filter((founder) => open.includes(founder))
+  const fewest = fewestCarriers(suspects, ask)
+  if (fewest !== undefined && !rational.isZero(fewest.p)) return { kind: 'chance', ...fewest, footing: 'told' }
+  const loosest = ask(either)
+  if (loosest === undefined) return { kind: 'conflict', readings: conflictIn(debated, flock) }
+  if (rational.isZero(loosest.p)) return { kind: 'chance', ...loosest, footing: 'told' }
+  const footing = bears(flock, name) ? 'even' : 'open'
+  if (!isFounder(flock[bird]!))
     return weigh(debated, flock.with(bird, { ...flock[bird]!, sire: undefined, dam: undefined }), name)
-  }
-  const open = new Map<number, Taken>(founders.map((founder) => [founder, 'either']))
-  const last = outcomeOf(debated, flock, bird, open)
-  if (last !== undefined) return { kind: 'chance', ...last, footing: 'even' }
-  return { kind: 'conflict', readings: conflictIn(debated, flock) }
+  const others = fewestCarriers(
+    suspects.filter((founder) => founder !== bird),
+    (taken) => ask(new Map([...taken, [bird, 'either']])),
+  )
+  return { kind: 'chance', ...(others ?? loosest), footing }
 }
 
+/** The chance over every smallest set of these founders that, as carriers, explains what was read; all others have the fewest copies. */
+function fewestCarriers(
+  suspects: readonly number[],
+  ask: (taken: ReadonlyMap<number, Taken>) => Found | undefined,
+): Found | undefined {
+  for (let carriers = 0; carriers <= Math.min(mostCarriers, suspects.length); carriers += 1) {
+    const chosen = choose(suspects, carriers)
+    if (chosen.length > mostWays) return undefined
+    const ways = chosen.map((some) => new Map<number, Taken>(some.map((founder) => [founder, 'one more'])))
+    const found = mean(ways.flatMap((taken) => ask(taken) ?? []))
+    if (found !== undefined) return found
+  }
+  return undefined
+}
+
+/** Carriers among unknown birds beyond which, and ways to place them beyond which, all are left open. */
 const mostCarriers = 3
+const mostWays = 500
+
+/** Birds that must have the allele by what was read of them, and their ancestors: nobody else can have brought it. */
+function ancestorsOfCarriers(debated: Debated, flock: readonly Member[]): readonly number[] {
+  const numbers = new Map(flock.map(({ name }, i) => [name, i]))
+  const found = new Set(flock.flatMap((member, i) => (copiesLeft(debated, member).includes(0) ? [] : [i])))
+  for (const bird of found)
+    for (const parent of [flock[bird]!.sire, flock[bird]!.dam])
+      if (parent !== undefined) found.add(numbers.get(parent)!)
+  return [...found]
+}
+
+/** Birds joined to this one by parents, chicks and mates, however far; of the others nothing follows. */
+function relatives(flock: readonly Member[], name: string): readonly Member[] {
+  const found = new Set([name])
+  for (const one of found)
+    for (const { name: chick, sire, dam } of flock) {
+      const trio = [chick, sire, dam].filter((bird) => bird !== undefined)
+      if (trio.includes(one)) for (const bird of trio) found.add(bird)
+    }
+  return flock.filter((member) => found.has(member.name))
+}
+
 const isFounder = ({ sire, dam }: Member): boolean => sire === undefined && dam === undefined
 
 /** Is anything read of a bird descended from this one? */
@@ -59,12 +95,6 @@ const bears = (flock: readonly Member[], name: string): boolean =>
     (member) =>
       (member.sire === name || member.dam === name) && (member.readings.length > 0 || bears(flock, member.name)),
   )
-
-/** Even with every unknown founder open the bird cannot carry it. */
-function isFree(debated: Debated, flock: readonly Member[], bird: number, others: readonly number[]): boolean {
-  const all = outcomeOf(debated, flock, bird, new Map(others.map((founder) => [founder, 'either'])))
-  return all !== undefined && rational.isZero(all.p)
-}
 
 function choose(from: readonly number[], n: number): readonly (readonly number[])[] {
   if (n === 0) return [[]]
@@ -98,26 +128,21 @@ export function outcomeOf(
 }
 
 export function pedigreeOf(debated: Debated, flock: readonly Member[], taken: ReadonlyMap<number, Taken>): Pedigree {
-  const number = new Map(flock.map(({ name }, i) => [name, i]))
-  const unnamed: Bird[] = []
-  const parent = (name: string | undefined, sex: 'M' | 'F'): number => {
-    if (name !== undefined) return number.get(name)!
-    unnamed.push({ id: `unnamed ${unnamed.length}`, sex, prior: priorOf([0], mostCopies(debated, sex)), readings: [] })
-    return flock.length + unnamed.length - 1
-  }
+  const numbers = new Map(flock.map(({ name }, i) => [name, i]))
+  const number = (name: string | undefined): number => numbers.get(name ?? '')!
   const birds = flock.map((member, i): Bird => {
     const founder = isFounder(member)
     const of = mostCopies(debated, member.sex)
     return {
       id: member.name,
       sex: member.sex,
-      parents: founder ? undefined : { sire: parent(member.sire, 'M'), dam: parent(member.dam, 'F') },
+      parents: founder ? undefined : { sire: number(member.sire), dam: number(member.dam) },
       prior: founder ? priorOf(copiesTaken(copiesLeft(debated, member), of, taken.get(i) ?? 'fewest'), of) : undefined,
       readings: member.readings,
       copies: member.chicks?.count,
     }
   })
-  return { genome: debated.genome, birds: [...birds, ...unnamed] }
+  return { genome: debated.genome, birds }
 }
 
 function copiesTaken(left: readonly number[], of: 1 | 2, taken: Taken): readonly number[] {
