@@ -27,6 +27,7 @@ const Row = z.strictObject({
   verdict: z.enum(['true', 'false', 'partly', 'not asked']), // of the belief that is asked about
   certainty: z.enum(['sure', 'usual', 'doubtful']),
   loci: list(z.string().refine((id) => id in loci, 'no such locus')),
+  birdFirst: z.literal(true).optional(), // where a breed is named too, what it carries at the first locus is said first
   sources: list(
     z.string().refine((key) => key in sources, 'not in core/data/facts/sources.json'),
     1,

@@ -22,6 +22,26 @@ const fromTopic = ({ title, certainty, verdict, says, sources }: Topic): Found =
   sources,
 })
 
+/** After a sentence about the bird the rule stands without its own yes or no. */
+const plainly = (says: readonly string[]): readonly string[] =>
+  says.map((words) => words.replace(/^(?:No|Yes|Partly): (.)/, (_, first: string) => first.toUpperCase()))
+
+/** 'Do White Wyandottes carry dominant or recessive white?': the bird first, then the rule. */
+function withBird(topic: Topic, { birds }: FactQuestion): Found {
+  const entry = entriesOf(birds).find(({ breed }) => breed.type !== 'described')
+  const [locus] = topic.loci
+  if (!topic.birdFirst || !entry || locus === undefined) return fromTopic(topic)
+  const { says, sources, certainty } = ofBird(entry.breed, entry.bird, locus)
+  const own = says.slice(0, 1)
+  return {
+    ...fromTopic(topic),
+    verdict: 'not asked',
+    certainty,
+    says: [...own, ...plainly(topic.says)],
+    sources: [...sources, ...topic.sources],
+  }
+}
+
 function fromBirds(question: FactQuestion): Found | undefined {
   const entries = entriesOf(question.birds).slice(0, 4)
   const said = entries.map(({ breed, bird }) => ofBird(breed, bird, question.locus))
@@ -88,7 +108,7 @@ function find(question: FactQuestion): Found {
       return fromFlock(question)
     default: {
       const topic = topicNamed(question.topic)
-      return topic ? fromTopic(topic) : (fromBirds(question) ?? nothing)
+      return topic ? withBird(topic, question) : (fromBirds(question) ?? nothing)
     }
   }
 }

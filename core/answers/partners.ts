@@ -29,14 +29,14 @@ const couple = (wanted: PartnersQuestion['wanted'], own: BirdRef, other: BirdRef
 function toBest({ bird, own }: Candidate, wanted: PartnersQuestion['wanted'], goals: readonly Goal[]): Best {
   const [sire, dam] = couple(wanted, own, bird)
   const crossed = mate(sire, dam, { hen: true, reverse: false })
-  const one = workingCase(crossed)
-  const condition = conditionOf(crossed, bird, goals)
+  const one = workingCase(crossed, goals)
+  const condition = conditionOf(crossed, [bird, own], goals)
   return {
     bird: seenBird(bird),
     part: wanted === 'F' ? 'dam' : 'sire',
     with: seenBird(own),
-    why: reason(goals, one, sire),
-    sexing: one.sexing,
+    why: reason(goals, one, sire, wanted),
+    ...(goals.includes('sexable') ? { sexing: one.sexing } : {}),
     ...(one.hen ? { hen: one.hen } : {}),
     ...(condition === undefined ? {} : { condition }),
   }

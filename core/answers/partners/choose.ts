@@ -19,7 +19,7 @@ export type Chosen = {
 const mostNames = 5
 const mostOfOneSign = 3
 
-const signOf = ({ crossed }: Candidate): string => workingCase(crossed).sexing.signs[0]?.sign ?? ''
+const signOf = ({ crossed }: Candidate): string => workingCase(crossed, ['sexable']).sexing.signs[0]?.sign ?? ''
 const familyOf = ({ bird }: Candidate): string => breedNamed(bird.breed ?? '')?.family ?? nameOfBird(bird)
 
 /** One of each family, in order of worth. */
@@ -64,7 +64,7 @@ function safeMates({ for: own, wanted, goals, among }: PartnersQuestion): readon
 export function choose(lists: readonly (readonly Candidate[])[], question: PartnersQuestion): Chosen {
   const all = onceEach(lists.map((list) => list.filter(({ serves }) => serves)))
   const sexed = question.goals.length === 0 || question.goals.includes('sexable')
-  const plain = sexed ? all.filter(({ crossed }) => !isUncommon(workingCase(crossed))) : all
+  const plain = sexed ? all.filter(({ crossed }) => !isUncommon(workingCase(crossed, ['sexable']))) : all
   const ownRarity =
     question.among.length > 0 || question.for.some((own) => has(own, 'choc', 'choc') || has(own, 'Fm', 'Fm'))
   const safe = safeMates(question)

@@ -34,7 +34,7 @@ function quickWorth(hunt: Hunt, bird: BirdRef, breed: Breed): number {
   const parts = hunt.goals.map((goal) =>
     goal === 'sexable' ? quickSexing(carriesOf(sire), carriesOf(dam)) : quickGoal[goal](hunt.own, bird, breed),
   )
-  return parts.reduce((product, part) => product * part, 1) * (0.6 + 0.13 * found(breed.name))
+  return parts.reduce((product, part) => product * part, 1) * (0.4 + 0.2 * found(breed.name))
 }
 
 type Harm = (typeof harmful)[keyof typeof harmful]
