@@ -38,7 +38,7 @@ export type GeneRecord = z.infer<typeof GeneRecord>
 export type Genes = Readonly<Record<string, GeneRecord>>
 
 /** Alleles that a record names. */
-export const allelesIn = (gene: GeneRecord): readonly string[] =>
+const allelesIn = (gene: GeneRecord): readonly string[] =>
   gene.kind === 'fixed'
     ? [gene.allele]
     : gene.kind === 'segregates'

@@ -12,7 +12,7 @@ import { colourFaults } from './colour.ts'
 import type { BirdRef } from '../question.ts'
 import type { Citation, Genotype, Locus, Sex } from '../vocabulary.ts'
 
-export type GeneRow = {
+type GeneRow = {
   readonly locus: string
   readonly name: string
   readonly carries: string // 's+', 'Bl/bl+', 'E 0.97, E^R 0.03', 'cock S/s+, hen s+'

@@ -4,7 +4,7 @@ import { rules } from '../looks/rules.ts'
 import { topics } from '../topics.ts'
 import type { Status } from '../vocabulary.ts'
 
-export type Count = { readonly what: string; readonly facts: number } & Readonly<Record<Status, number>>
+type Count = { readonly what: string; readonly facts: number } & Readonly<Record<Status, number>>
 
 const counted = (what: string, statuses: readonly Status[]): Count => {
   const of = (status: Status): number => statuses.filter((one) => one === status).length

@@ -9,7 +9,7 @@ const nameOf = (locus: string): string => known[locus]?.name ?? locus
 const wildOf = (locus: string): string => known[locus]?.wild ?? ''
 
 /** Shares of the alleles of a record, commonest first. */
-export function sharesIn(gene: GeneRecord): readonly (readonly [allele: string, share: number])[] {
+function sharesIn(gene: GeneRecord): readonly (readonly [allele: string, share: number])[] {
   if (gene.kind === 'fixed') return [[gene.allele, 1]]
   if (gene.kind === 'segregates')
     return Object.entries(gene.freq)

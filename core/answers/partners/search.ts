@@ -23,7 +23,7 @@ const pairOf = ({ own, wanted }: Hunt, bird: BirdRef): { readonly sire: BirdRef;
   wanted === 'F' ? { sire: own, dam: bird } : { sire: bird, dam: own }
 
 /** The candidate in the line that the goals ask for, where the breed has it. */
-export function inLine(breed: Breed, goals: readonly Goal[]): BirdRef {
+function inLine(breed: Breed, goals: readonly Goal[]): BirdRef {
   const wish = goals.map((goal) => lineForGoal[goal]).find((line) => line !== undefined)
   const line = lineOf(breed, wish)
   return line ? { breed: breed.name, line: line.id } : { breed: breed.name }
