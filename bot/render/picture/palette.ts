@@ -85,6 +85,9 @@ export const downs: Readonly<Record<Chick['colour'], DownTones>> = {
   'red-buff': down('#c07b3c', '#d18f50', '#7c4817', '#e0b177', '#74401c'),
 }
 
+/** What nobody has told: neither light nor dark, like no bird. */
+export const untoldDown = down('#a9ada8', '#b6bab5', '#747a75', '#a9ada8', '#747a75')
+
 /** A grown bird's feather: the web, the line between one feather and the next, and the edge of the whole bird. */
 export type FeatherTones = { readonly web: string; readonly line: string; readonly edge: string }
 const feather = (web: string, line: string, edge: string): FeatherTones => ({ web, line, edge })
@@ -124,6 +127,7 @@ export const reds: Readonly<Record<Exclude<Plumage['red'], 'none'>, FeatherTones
 export const flecks = { splash: '#6d7a85', 'white with dark flecks': '#3c3a3c' } as const
 
 export const wheat = feather('#d7a868', '#a87b40', '#8f6630')
+export const untold = feather('#a9ada8', '#8f948f', '#747a75')
 export const whiteTip = '#fdfcf7'
 
 export const flesh = {

@@ -40,6 +40,20 @@ const wordsIn = (markup: string): readonly string[] =>
 const plain = (escaped: string): string =>
   escaped.replaceAll('&#39;', "'").replaceAll('&quot;', '"').replaceAll('&amp;', '&')
 
+test('where nothing is told of colours, every bird is the same grey with a question mark, and form still shows', () => {
+  const drawing = (colour: 'black' | 'buff', told: boolean) => {
+    const looks = [shareOf(1, { chick: { colour, words: colour } }, { adult: 'not told', down: 'not told' })]
+    return markupOf(cross([{ ...withLooks(blackSexLink, looks, looks), sexing: unsexed, colourKnown: told }]))
+  }
+  expect(drawing('black', false)).toBe(drawing('buff', false))
+  expect(drawing('black', true)).not.toBe(drawing('buff', true))
+  const crested = [shareOf(1, { form: { crest: 'large' } }, { adult: 'not told', down: 'not told' })]
+  const withCrest = markupOf(
+    cross([{ ...withLooks(blackSexLink, crested, crested), sexing: unsexed, colourKnown: false }]),
+  )
+  expect(withCrest).not.toBe(drawing('black', false))
+})
+
 describe('rows', () => {
   test('a mating that hangs on nothing has one row and no condition', () => {
     const [{ rows } = { rows: [] }] = card(cross([blackSexLink])).crosses

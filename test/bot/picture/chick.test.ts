@@ -35,6 +35,10 @@ test('a head spot lies on the crown; none leaves the crown in the colour of the 
     expect([downs.black.back, downs.black.light]).toContain(drawn({ headSpot })(...crown))
 })
 
+test('a spot that cannot be seen on its down is not drawn', () => {
+  expect(drawn({ headSpot: 'large', headSpotClear: 'no' })(...crown)).not.toBe('#fbf3d3')
+})
+
 test('a large spot reaches further than a small one, and a blurred one is dimmer', () => {
   const beyond = [60, 34] as const
   expect(drawn({ headSpot: 'small' })(...beyond)).not.toBe('#fbf3d3')

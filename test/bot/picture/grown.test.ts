@@ -118,6 +118,19 @@ describe('patterns feather by feather', () => {
   })
 })
 
+test('blue laced with darker blue, where there is no red, stays blue all over', () => {
+  const blue = { pattern: 'single laced', black: 'blue', red: 'none' } as const
+  expect(main(blue, 'F', 'breast')).toBe(blacks.blue.web)
+  expect(both(blue, 'F', 'breast')).toContain(blacks.blue.edge)
+})
+
+test('a pyle hen has a cream back, a salmon breast and a white tail', () => {
+  const pyle = { pattern: 'stippled', black: 'white', red: 'gold' } as const
+  expect(main(pyle, 'F', 'wing')).toBe(reds.cream.web)
+  expect(main(pyle, 'F', 'breast')).toBe(reds.salmon.web)
+  expect(main(pyle, 'F', 'tail')).toBe(blacks.white.web)
+})
+
 describe('what lies over every pattern', () => {
   const bars = '#e7e6df'
   test('barring crosses black with white, two doses with more of it than one', () => {
@@ -126,6 +139,12 @@ describe('what lies over every pattern', () => {
     expect(white('none')).toBe(0)
     expect(white('single dose')).toBeGreaterThan(0.1)
     expect(white('double dose')).toBeGreaterThan(white('single dose') * 1.3)
+  })
+  test('barring shows on silkie feathers, dimmed', () => {
+    const drawing = (barring: Look['plumage']['barring']) =>
+      grown(look({ plumage: { barring }, form: { feather: 'silkie' } }), 'F', 'light').markup
+    expect(drawing('double dose')).toContain(bars)
+    expect(drawing('none')).not.toContain(bars)
   })
   test('barring does not show on white', () => {
     expect(both({ pattern: 'white', white: true, barring: 'double dose' }, 'F', 'breast')).not.toContain(bars)

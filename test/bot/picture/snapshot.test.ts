@@ -109,7 +109,7 @@ test('the signs seen close', () => {
     look({ chick: { skin: 'dark' }, skin: 'dark' }),
   ]
   const drawings = looks.flatMap((one, a) =>
-    signs.map((sign, b) => placed(lens(sign, one, 'light', `l${a}${b}`), 30, 30)),
+    signs.map((sign, b) => placed(lens(sign, { look: one, told: true }, 'light', `l${a}${b}`), 30, 30)),
   )
   const { markup, height } = gallery(drawings, 60, 1)
   expectAsBefore('signs', markup, height)

@@ -1,38 +1,43 @@
 // bot/render/picture/adult/coat.ts: which colour and which markings each part of the plumage has, from the look of a grown bird.
 import type { Sex } from '../../../../core/vocabulary.ts'
 import type { Plumage } from '../../../../core/looks/look.ts'
-import { blacks, flecks, reds, whiteTip, type FeatherTones } from '../palette.ts'
-import type { Paint, Part, Worn } from './paint.ts'
+import { blacks, flecks, reds, untold, whiteTip, type FeatherTones } from '../palette.ts'
+import { of, type Paint, type Part, type Worn } from './paint.ts'
 import type { Tones } from './grounds.ts'
 import { patterns } from './patterns.ts'
 
 export type Coat = Readonly<Record<Part, Paint>>
 
+const parted = (painted: (part: Part) => Paint): Coat => ({
+  tail: painted('tail'),
+  sickles: painted('sickles'),
+  breast: painted('breast'),
+  fluff: painted('fluff'),
+  back: painted('back'),
+  primaries: painted('primaries'),
+  bay: painted('bay'),
+  'wing bar': painted('wing bar'),
+  shoulder: painted('shoulder'),
+  saddle: painted('saddle'),
+  hackle: painted('hackle'),
+  head: painted('head'),
+})
+
+/** A bird of whose colour nothing is told. */
+export const untoldCoat: Coat = parted(() => of(untold))
+
 /** The coat of a grown bird: ground and pattern first, then barring, mottling and flecks over all of it. */
 export function coatOf(plumage: Plumage, sex: Sex): Coat {
   const tones = tonesOf(plumage)
   const { rest, parts: own } = patterns[plumage.white ? 'white' : plumage.pattern](tones, sex)
-  const painted = (part: Part): Paint => over(own[part] ?? rest, plumage)
-  return {
-    tail: painted('tail'),
-    sickles: painted('sickles'),
-    breast: painted('breast'),
-    fluff: painted('fluff'),
-    back: painted('back'),
-    primaries: painted('primaries'),
-    bay: painted('bay'),
-    'wing bar': painted('wing bar'),
-    shoulder: painted('shoulder'),
-    saddle: painted('saddle'),
-    hackle: painted('hackle'),
-    head: painted('head'),
-  }
+  return parted((part) => over(own[part] ?? rest, plumage))
 }
 
 function tonesOf({ black, red }: Plumage): Tones {
-  const ofRed = red === 'none' ? reds.gold : reds[red]
+  const ofBlack = black === 'none' ? undefined : blacks[black]
+  const ofRed = red === 'none' ? (ofBlack ?? reds.gold) : reds[red]
   return {
-    black: black === 'none' ? ofRed : blacks[black],
+    black: ofBlack ?? ofRed,
     red: ofRed,
     silver: red === 'silver' || red === 'white' || red === 'cream' || red === 'brassy silver',
   }

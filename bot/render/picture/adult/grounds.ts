@@ -1,6 +1,6 @@
 // bot/render/picture/adult/grounds.ts: the grounds that several patterns are built on: black-breasted, columbian, feather by feather, stippled, wheaten.
 import type { Sex } from '../../../../core/vocabulary.ts'
-import { reds, wheat, type FeatherTones } from '../palette.ts'
+import { blacks, reds, wheat, type FeatherTones } from '../palette.ts'
 import { marked, of, only, type Paint, type Parts } from './paint.ts'
 import type { Texture } from './texture.ts'
 
@@ -52,12 +52,18 @@ export const henOnly =
   (tones, sex) =>
     sex === 'M' ? blackBreasted(tones, sex) : hen(tones, sex)
 
+const stippledGround = (red: FeatherTones, silver: boolean): FeatherTones =>
+  silver ? stippledOn.grey : red === reds.straw ? stippledOn.straw : stippledOn.brown
+const stippledOn = {
+  grey: { web: '#b7b3a8', line: '#8a867c', edge: '#77736a' },
+  brown: { web: '#a5814f', line: '#7c5c31', edge: '#6c5029' },
+  straw: { web: '#d3c096', line: '#a4905f', edge: '#8c7a4e' },
+} as const
+
 export const stippled: Pattern = ({ black, red, silver }) => {
-  const ground: FeatherTones = silver
-    ? { web: '#b7b3a8', line: '#8a867c', edge: '#77736a' }
-    : { web: '#a5814f', line: '#7c5c31', edge: '#6c5029' }
+  const pyle = black === blacks.white
   return {
-    rest: only(ground, { texture: 'stippled', colour: black.web }),
+    rest: pyle ? of(reds.cream) : only(stippledGround(red, silver), { texture: 'stippled', colour: black.web }),
     parts: {
       hackle: marked('striped', red, black),
       head: of(red),

@@ -7,10 +7,10 @@ import { round, svg, type Markup } from '../svg.ts'
 import type { Coat } from './coat.ts'
 import type { Shape } from './shape.ts'
 import type { Fields } from './shapes.ts'
-import { texture } from './texture.ts'
+import { texture, type Texture } from './texture.ts'
 
-/** A silkie has no webs to hold a pattern: fluff in the colour of each part. */
-export function silky(shape: Shape, coat: Coat, form: Form): Markup {
+/** A silkie has no webs to hold a pattern: fluff in the colour of each part; only what lies over all patterns shows through. */
+export function silky(shape: Shape, coat: Coat, form: Form, fields: Fields): Markup {
   const tones = coat.back.tones
   const puff = (outline: Outline, { web, line }: FeatherTones, width: number) =>
     softShape(outline, { per: 9, length: 6, edge: width })(web, line)
@@ -18,8 +18,14 @@ export function silky(shape: Shape, coat: Coat, form: Form): Markup {
     ${form.tail === 'tailed' && puff(silkyTail(shape), coat.tail.tones, 1.2)}
     ${puff(shape.body, tones, 1.5)}
     ${(['fluff', 'breast', 'bay', 'hackle', 'head'] as const).map((region) => puff(shape.parts[region], coat[region].tones, 0.7))}
-    <path d="${downy(shape.thighs[1], 6, 4)}" fill="${coat.fluff.tones.web}"/>`
+    <path d="${downy(shape.thighs[1], 6, 4)}" fill="${coat.fluff.tones.web}"/>
+    ${(['fluff', 'breast', 'bay', 'hackle'] as const).map((region) =>
+      coat[region].wears
+        .filter(({ texture }) => overFluff.includes(texture))
+        .map((worn) => texture(worn.texture, fields[region], shape.lie[region], worn.colour, 0.75)),
+    )}`
 }
+const overFluff: readonly Texture[] = ['barred', 'double barred', 'tipped', 'flecked', 'ticked']
 
 const silkyTail = ({ body: [, , , , curve] }: Shape): Outline => {
   const [x, y] = [curve![4], curve![5]]

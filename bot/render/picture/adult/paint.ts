@@ -15,6 +15,6 @@ export const of = (tones: FeatherTones, ...wears: readonly Worn[]): Paint => ({
 })
 /** Feathers that wear only what is named. */
 export const only = (tones: FeatherTones, ...wears: readonly Worn[]): Paint => ({ tones, wears })
-/** Feathers marked in another colour. */
+/** Feathers marked in another colour; where there is no other, as in a blue laced with darker blue, in their own edge. */
 export const marked = (texture: Texture, tones: FeatherTones, colour: FeatherTones): Paint =>
-  only(tones, { texture, colour: colour.web })
+  only(tones, { texture, colour: colour === tones ? tones.edge : colour.web })

@@ -7,8 +7,14 @@ import { belief, share } from '../../numbers.ts'
 import { sure } from '../../signs.ts'
 import { chickKinds, grownKinds, half, type Most } from './kinds.ts'
 
-/** One look as drawn, with its share of that sex ('' for all of it) and its words. */
-export type Shown = { readonly look: Look; readonly share: string; readonly words: string; readonly lesser: string }
+/** One look as drawn. */
+export type Shown = {
+  readonly look: Look
+  readonly told: boolean // false: nothing is known of its colours
+  readonly share: string // of its sex; '' for all of it
+  readonly words: string
+  readonly lesser: string
+}
 /** One sex. What is rarer is '' when all kinds are drawn. */
 export type Half = {
   readonly sex: Sex
@@ -108,7 +114,11 @@ function unlike(first: Case, other: Case): boolean {
 }
 
 const sameChicks = (one: Case, other: Case): boolean =>
-  chickKinds(one.cockerels) === chickKinds(other.cockerels) && chickKinds(one.pullets) === chickKinds(other.pullets)
+  (['cockerels', 'pullets'] as const).every(
+    (sex) => chickKinds(one[sex], isTold(one)) === chickKinds(other[sex], isTold(other)),
+  )
+
+const isTold = ({ colourKnown }: Case): boolean => colourKnown !== false
 
 const verdicts = {
   yes: 'Can be sexed at hatch',
@@ -120,7 +130,8 @@ const verdicts = {
 function rowOf(one: Case, most?: Most, above?: Case): Row {
   const { sexing, cockerels, pullets } = one
   const [best] = sexing.signs
-  const grownAlike = pullets.length > 1 && grownKinds(cockerels) === grownKinds(pullets)
+  const told = isTold(one)
+  const grownAlike = pullets.length > 1 && grownKinds(cockerels, told) === grownKinds(pullets, told)
   const room = most ?? (grownAlike ? roomyAlike : roomy)
   const spotIsSign = best?.sign === 'head spot'
   return {
@@ -129,9 +140,9 @@ function rowOf(one: Case, most?: Most, above?: Case): Row {
     verdictWords: verdicts[sexing.verdict],
     sure: sexing.verdict === 'no' ? '' : sure(sexing).replace(/\.$/, ''),
     ...(best && { sign: { name: best.sign, window: best.window, cockerel: best.cockerel, pullet: best.pullet } }),
-    cockerels: half('M', cockerels, spotIsSign, room),
-    pullets: half('F', pullets, spotIsSign, room),
-    chicksAlike: chickKinds(cockerels) === chickKinds(pullets),
+    cockerels: half('M', cockerels, told, spotIsSign, room),
+    pullets: half('F', pullets, told, spotIsSign, room),
+    chicksAlike: chickKinds(cockerels, told) === chickKinds(pullets, told),
     grownAlike,
     asAbove: above !== undefined && sameChicks(one, above),
     remarks: remarksOf(one),

@@ -1,9 +1,10 @@
 // bot/render/picture/card/cells.ts: one chick or one grown bird with its share and its words.
 import type { Sex } from '../../../../core/vocabulary.ts'
-import { grown } from '../adult/draw.ts'
+import { grown, grownUntold } from '../adult/draw.ts'
 import { shapes } from '../adult/shapes.ts'
-import { chick } from '../chick/draw.ts'
+import { chick, chickUntold } from '../chick/draw.ts'
 import { chickBox } from '../chick/outline.ts'
+import { outlineOf } from '../fonts.ts'
 import { hatchLegs, rooms, type Room } from '../palette.ts'
 import { mirrored, placed, svg, type Markup } from '../svg.ts'
 import { words, type Words } from '../text.ts'
@@ -22,11 +23,28 @@ export const titles = {
 } as const
 
 /** Cockerels look right and pullets left, so that they face each other. */
-export const facing = (drawing: Markup, sex: Sex, width: number): Markup =>
-  sex === 'M' ? drawing : mirrored(drawing, width)
+const facing = (drawing: Markup, sex: Sex, width: number): Markup => (sex === 'M' ? drawing : mirrored(drawing, width))
 
-export const chickDrawing = ({ look }: Shown, sex: Sex, room: Room, id: string): Markup =>
-  facing(chick(look.chick, hatchLegs(look), room, id), sex, chickBox)
+/** A chick in its box; one of untold down is grey, with a question mark. */
+export const chickDrawing = ({ look, told }: Shown, sex: Sex, room: Room, id: string): Markup => {
+  const legs = hatchLegs(look)
+  return told
+    ? facing(chick(look.chick, legs, room, id), sex, chickBox)
+    : svg`${facing(chickUntold(look.chick, legs, room, id), sex, chickBox)}${questionMark(chickBox * 0.4, 92, 40)}`
+}
+
+/** A grown bird in the box of its shape; one of untold colour is grey, with a question mark. */
+export const grownDrawing = ({ look, told }: Shown, sex: Sex, room: Room): Markup => {
+  const { width, height } = shapes[sex]
+  return told
+    ? facing(grown(look, sex, room), sex, width)
+    : svg`${facing(grownUntold(look, sex, room), sex, width)}${questionMark(width * 0.46, height * 0.68, 40)}`
+}
+
+const questionMark = (x: number, y: number, size: number): Markup => {
+  const { path, scale } = outlineOf('?', 'bold', size)
+  return svg`<path fill="#ffffff" transform="translate(${x} ${y}) scale(${scale})" d="${path}"/>`
+}
 
 export const chickCell =
   (shown: Shown, sex: Sex, room: Room, id: string): Cell =>
@@ -47,7 +65,7 @@ export const grownCell =
       { words: shown.words, face: 'bold', size: 12 },
       { words: shown.lesser, face: 'plain', size: 11.5 },
     ])
-    const bird = facing(grown(shown.look, sex, room), sex, shape.width)
+    const bird = grownDrawing(shown, sex, room)
     return {
       height: size + heightOf(label),
       drawn: svg`${placed(bird, (width - shape.width * scale) / 2, 0, scale)}${stackedWords(label, size)}`,
@@ -61,14 +79,14 @@ export const coupleCell =
     const scale = Math.min(size / shapes.M.height, width / (shapes.M.width + shapes.F.width))
     const high = shapes.M.height * scale
     const left = (width - (shapes.M.width + shapes.F.width) * scale) / 2
-    const hen = facing(grown(female.look, 'F', room), 'F', shapes.F.width)
+    const hen = grownDrawing(female, 'F', room)
     const label = labels(male, width, room, [
       { words: male.words, face: 'bold', size: 12 },
       { words: male.lesser, face: 'plain', size: 11.5 },
     ])
     return {
       height: high + heightOf(label),
-      drawn: svg`${placed(grown(male.look, 'M', room), left, 0, scale)}
+      drawn: svg`${placed(grownDrawing(male, 'M', room), left, 0, scale)}
         ${placed(hen, left + shapes.M.width * scale, (shapes.M.ground - shapes.F.ground) * scale, scale)}${stackedWords(label, high)}`,
     }
   }

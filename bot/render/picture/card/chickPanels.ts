@@ -113,7 +113,7 @@ function signOf(half: Half, sign: NonNullable<Row['sign']>, room: Room, id: stri
   const textAt = (high - name.height - says.height) / 2
   return {
     height: high,
-    drawn: svg`${placed(lens(sign.name, first.look, room, `${id}l`), half.sex === 'M' ? lensReach : inside - lensReach, high / 2)}
+    drawn: svg`${placed(lens(sign.name, first, room, `${id}l`), half.sex === 'M' ? lensReach : inside - lensReach, high / 2)}
       ${name.at(left, textAt)}${says.at(left, textAt + name.height)}`,
   }
 }

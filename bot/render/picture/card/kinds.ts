@@ -8,21 +8,14 @@ import type { Half, Shown } from './card.ts'
 /** So many kinds are drawn; the rest is counted in words. */
 export type Most = { readonly chicks: number; readonly grown: number; readonly pairs: number }
 
-export function half(sex: Sex, looks: readonly LookShare[], spotIsSign: boolean, most: Most): Half {
-  const young = (look: LookShare): string => (spotIsSign ? look.down : downAndSpot(look))
-  const chicks = alike(
-    looks,
-    ({ chick }) => seenChick(chick),
-    young,
-    () => '',
-  )
-  const grown = alike(looks, seenGrown, ({ adult }) => adult, legs)
-  const pairs = alike(
-    looks,
-    ({ chick }) => seenChick(chick),
-    young,
-    ({ adult }) => adult,
-  )
+/**
+ * @param told false: nothing is told of the parents' colours, so only form is drawn
+ * @param spotIsSign the head spot is told with the sign, and need not be told again
+ */
+export function half(sex: Sex, looks: readonly LookShare[], told: boolean, spotIsSign: boolean, most: Most): Half {
+  const chicks = alike(looks, told, seenChick, spotIsSign ? ({ down }) => down : downAndSpot, () => '')
+  const grown = alike(looks, told, seenGrown, ({ adult }) => adult, legs)
+  const pairs = alike(looks, told, seenChick, downAndSpot, ({ adult }) => adult)
   return {
     sex,
     chicks: chicks.slice(0, most.chicks),
@@ -35,55 +28,56 @@ export function half(sex: Sex, looks: readonly LookShare[], spotIsSign: boolean,
 }
 
 /** The kinds of chick of one sex with their shares, to compare by. */
-export const chickKinds = (looks: readonly LookShare[]): string =>
+export const chickKinds = (looks: readonly LookShare[], told: boolean): string =>
   JSON.stringify(
-    alike(
-      looks,
-      ({ chick }) => seenChick(chick),
-      downAndSpot,
-      () => '',
-    ).map(({ look, share }) => [seenChick(look.chick), share]),
+    alike(looks, told, seenChick, downAndSpot, () => '').map(({ look, share }) => [seenChick(look, told), share]),
   )
 
 /** The kinds of grown bird of one sex in words, to compare the sexes by. */
-export const grownKinds = (looks: readonly LookShare[]): string =>
+export const grownKinds = (looks: readonly LookShare[], told: boolean): string =>
   JSON.stringify(
-    alike(looks, seenGrown, ({ adult }) => adult, legs).map(({ words, lesser, share }) => [words, lesser, share]),
+    alike(looks, told, seenGrown, ({ adult }) => adult, legs).map(({ words, lesser, share }) => [words, lesser, share]),
   )
 
+type Drawn = (look: Look, told: boolean) => unknown
+
 /** What of a look is drawn; the rest makes no other picture. */
-const seenChick = ({ colour, pattern, belly, extraWhite, headSpot, headSpotClear, skin }: Look['chick']) => [
-  colour,
-  pattern,
-  belly,
-  extraWhite,
-  headSpot === 'hidden' ? 'none' : headSpot,
-  headSpotClear === 'clear',
+const seenChick: Drawn = ({ chick: { colour, pattern, belly, extraWhite, headSpot, headSpotClear, skin } }, told) => {
+  const spot = shows(headSpot, headSpotClear) && [headSpot, headSpotClear]
+  return told ? [colour, pattern, belly, extraWhite, spot, skin] : [skin]
+}
+const seenGrown: Drawn = ({ plumage, form, shank, skin }, told) => [
+  told && { ...plumage, words: '' },
+  form,
+  shank,
   skin,
 ]
-const seenGrown = ({ plumage, form, shank, skin }: Look) => [{ ...plumage, words: '' }, form, shank, skin]
+const shows = (spot: Look['chick']['headSpot'], clear: Look['chick']['headSpotClear']): boolean =>
+  spot !== 'none' && spot !== 'hidden' && clear !== 'no'
 
 const downAndSpot = ({ down, headSpot, look }: LookShare): string =>
-  look.chick.headSpot === 'none' || look.chick.headSpot === 'hidden' ? down : `${down}; ${headSpot} on the head`
+  shows(look.chick.headSpot, look.chick.headSpotClear) ? `${down}; ${headSpot} on the head` : down
 
 const legs = ({ comb, shank, form }: LookShare): string => [`${comb} comb`, `${shank} shanks`, ...form].join(', ')
 const rarer = (left: number): string => (left <= 0 ? '' : left === 1 ? 'and one other look' : `and ${left} other looks`)
 
 function alike(
   looks: readonly LookShare[],
-  drawn: (look: Look) => unknown,
+  told: boolean,
+  drawn: Drawn,
   words: (look: LookShare) => string,
   lesser: (look: LookShare) => string,
 ): readonly Shown[] {
   const kinds = new Map<string, { readonly first: LookShare; readonly share: number }>()
   for (const look of looks) {
-    const key = JSON.stringify(drawn(look.look))
+    const key = JSON.stringify(drawn(look.look, told))
     const known = kinds.get(key)
     kinds.set(key, { first: known?.first ?? look, share: (known?.share ?? 0) + look.share })
   }
   const sorted = [...kinds.values()].toSorted((a, b) => b.share - a.share)
   return sorted.map(({ first, share }) => ({
     look: first.look,
+    told,
     share: sorted.length === 1 ? '' : shareWords(share),
     words: words(first),
     lesser: lesser(first),

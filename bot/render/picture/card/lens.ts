@@ -1,21 +1,26 @@
 // bot/render/picture/card/lens.ts: the sign seen close: head from above, back, spread wing, face or leg, in a ring.
-import type { Chick, Look } from '../../../../core/looks/look.ts'
+import type { Chick } from '../../../../core/looks/look.ts'
 import { softShape } from '../downy.ts'
 import type { Outline } from '../curve.ts'
-import { downs, flesh, rooms, type DownTones, type Room } from '../palette.ts'
+import { downs, flesh, rooms, untoldDown, type DownTones, type Room } from '../palette.ts'
 import { svg, type Markup } from '../svg.ts'
-import type { SignShown } from './card.ts'
+import type { Shown, SignShown } from './card.ts'
 
 /** A close view 52 across, its middle at 0, 0. */
 export const lensReach = 26
 
-export function lens(sign: SignShown['name'], look: Look, room: Room, id: string): Markup {
+export function lens(
+  sign: SignShown['name'],
+  { look, told }: Pick<Shown, 'look' | 'told'>,
+  room: Room,
+  id: string,
+): Markup {
   const { point, lens: inside } = rooms[room]
   const view = views[sign] ?? fromAbove
   return svg`<g stroke-linecap="round" stroke-linejoin="round">
     <clipPath id="${id}"><circle r="${lensReach - 1}"/></clipPath>
     <circle r="${lensReach - 1}" fill="${inside}"/>
-    <g clip-path="url(#${id})">${view(look.chick, downs[look.chick.colour], point)}</g>
+    <g clip-path="url(#${id})">${view(look.chick, told ? downs[look.chick.colour] : untoldDown, point)}</g>
     <circle r="${lensReach - 1}" fill="none" stroke="${point}" stroke-width="2.6"/>
   </g>`
 }
@@ -47,12 +52,15 @@ const headTop: View = (chick, tones, point) => svg`
   ${eyesAbove(13, -6, 2.8, tones.light)}
   ${spotFromAbove(chick, point)}`
 
-function spotFromAbove({ headSpot }: Chick, point: string): Markup {
+function spotFromAbove({ headSpot, headSpotClear }: Chick, point: string): Markup {
+  if (headSpotClear === 'no') return noSpot(point)
   if (headSpot === 'small') return blob(4.6, 4.8, 0, 5, spotTone, spotTone, 1.4)
   if (headSpot === 'large') return blob(9.5, 9, 0, 5, spotTone, spotTone, 2.4)
   if (headSpot === 'blurred') return svg`<g opacity="0.55">${blob(10, 9.5, 0, 5, spotTone, spotTone, 3.6)}</g>`
-  return svg`<circle cx="0" cy="4.5" r="7" fill="none" stroke="${point}" stroke-width="2" stroke-dasharray="3.2 3.4"/>`
+  return noSpot(point)
 }
+const noSpot = (point: string): Markup =>
+  svg`<circle cx="0" cy="4.5" r="7" fill="none" stroke="${point}" stroke-width="2" stroke-dasharray="3.2 3.4"/>`
 const spotTone = '#fbf3d3'
 
 /** The whole chick from above, beak up: down colour and stripes. */

@@ -1,12 +1,11 @@
 // bot/render/picture/card/pairPanels.ts: a row with little room: of each sex the chick and the grown bird side by side, with the sign in words.
 import { shapes } from '../adult/shapes.ts'
-import { grown } from '../adult/draw.ts'
 import { chickBox, signPlace } from '../chick/outline.ts'
 import { rooms, type Room } from '../palette.ts'
 import { placed, svg, type Markup } from '../svg.ts'
 import { words, type Words } from '../text.ts'
 import type { Half, Row, Shown } from './card.ts'
-import { chickDrawing, facing, heightOf, stackedWords, titles, type Panel } from './cells.ts'
+import { chickDrawing, grownDrawing, heightOf, stackedWords, titles, type Panel } from './cells.ts'
 import { sideBySide } from './chickPanels.ts'
 import { columnWidth, type Block } from './frame.ts'
 
@@ -40,7 +39,7 @@ const birdSize = 82
 function pair(shown: Shown, half: Half, row: Row, room: Room, id: string): Panel {
   const shape = shapes[half.sex]
   const scale = birdSize / shape.height
-  const bird = facing(grown(shown.look, half.sex, room), half.sex, shape.width)
+  const bird = grownDrawing(shown, half.sex, room)
   const young = svg`${placed(chickDrawing(shown, half.sex, room, id), 0, 0, chickSize / chickBox)}${ring(row, half, room)}`
   const label = labels(shown, half, row, room)
   return {

@@ -1,15 +1,22 @@
 // bot/render/picture/chick/draw.ts: a day-old chick drawn from its look: body, markings, wing, legs and face.
 import type { Chick } from '../../../../core/looks/look.ts'
 import { closed } from '../curve.ts'
-import { downs, flesh, rooms, type DownTones, type Room } from '../palette.ts'
+import { downs, flesh, rooms, untoldDown, type DownTones, type Room } from '../palette.ts'
 import { svg, type Markup } from '../svg.ts'
 import { downy, softShape } from '../downy.ts'
 import { markings } from './markings.ts'
-import { belly, body, chickGround, light, shade, wing } from './outline.ts'
+import { belly, body as outline, chickGround, light, shade, wing } from './outline.ts'
 
 /** A chick in a box of 120 by 120, facing right. `id` must be unlike any other in the same picture. */
-export function chick(look: Chick, shank: string, room: Room, id: string): Markup {
-  const tones = downs[look.colour]
+export const chick = (look: Chick, shank: string, room: Room, id: string): Markup =>
+  body(look, shank, room, id, downs[look.colour])
+
+/** A chick of whose down nothing is told. */
+export const chickUntold = ({ skin, ...look }: Chick, shank: string, room: Room, id: string): Markup =>
+  body({ ...look, ...bareDown, skin }, shank, room, id, untoldDown)
+const bareDown = { pattern: 'plain', belly: 'same', extraWhite: false, headSpot: 'none' } as const
+
+function body(look: Chick, shank: string, room: Room, id: string, tones: DownTones): Markup {
   return svg`<g stroke-linejoin="round" stroke-linecap="round">
     <ellipse cx="60" cy="${chickGround}" rx="38" ry="4" fill="${rooms[room].shadow}"/>
     ${legs(shank)}
@@ -45,8 +52,8 @@ const face = (look: Chick, ring: string): Markup => svg`
   <path d="M100 41L109.5 41.8" stroke="${flesh.hornEdge}" stroke-width="0.9"/>
   <circle cx="88.5" cy="35" r="5" fill="${flesh.eye}" stroke="${ring}" stroke-width="1.1"/><circle cx="90.2" cy="33.2" r="1.5" fill="#ffffff"/>`
 
-const bodyEdge = downy(body, 9, 2.6, 0.75)
-const bodyDown = downy(body, 9, 2.6, -0.75)
+const bodyEdge = downy(outline, 9, 2.6, 0.75)
+const bodyDown = downy(outline, 9, 2.6, -0.75)
 const bellyDown = downy(belly, 7, 3)
 const wingDown = softShape(wing, { per: 5, length: 1.8, edge: 1.2 })
 

@@ -143,7 +143,7 @@ const largeSpot: Outline = [
 ]
 
 function spot({ headSpot, headSpotClear }: Chick): Markup | undefined {
-  if (headSpot === 'none' || headSpot === 'hidden') return undefined
+  if (headSpot === 'none' || headSpot === 'hidden' || headSpotClear === 'no') return undefined
   const strength = headSpotClear === 'clear' ? 1 : 0.6
   const outline = headSpot === 'small' ? smallSpot : largeSpot
   return svg`<g fill="${spotTone}">
