@@ -120,8 +120,7 @@ describe('patterns feather by feather', () => {
 
 test('blue laced with darker blue, where there is no red, stays blue all over', () => {
   const blue = { pattern: 'single laced', black: 'blue', red: 'none' } as const
-  expect(main(blue, 'F', 'breast')).toBe(blacks.blue.web)
-  expect(both(blue, 'F', 'breast')).toContain(blacks.blue.edge)
+  expect(both(blue, 'F', 'breast').slice(0, 2).toSorted()).toEqual([blacks.blue.edge, blacks.blue.web])
 })
 
 test('a pyle hen has a cream back, a salmon breast and a white tail', () => {

@@ -45,11 +45,8 @@ const chickLine = (title: string, half: Half): string => `${title}: ${shown(half
 
 const pairLines = ({ cockerels, pullets }: Row): readonly string[] =>
   [['Cockerels', cockerels] as const, ['Pullets', pullets] as const].map(
-    ([title, { pairs, rarerPairs }]) => `${title}: ${shown(grownAfter(pairs), rarerPairs)}.`,
+    ([title, { pairs, rarerPairs }]) => `${title}: ${shown(pairs, rarerPairs)}.`,
   )
-
-const grownAfter = (pairs: readonly Shown[]): readonly Shown[] =>
-  pairs.map((pair) => ({ ...pair, lesser: `grown ${pair.lesser}` }))
 
 /** 'half: black; single comb. a quarter: …'. */
 const shown = (looks: readonly Shown[], rarer: string): string =>

@@ -13,9 +13,10 @@ export type Most = { readonly chicks: number; readonly grown: number; readonly p
  * @param spotIsSign the head spot is told with the sign, and need not be told again
  */
 export function half(sex: Sex, looks: readonly LookShare[], told: boolean, spotIsSign: boolean, most: Most): Half {
-  const chicks = alike(looks, told, seenChick, spotIsSign ? ({ down }) => down : downAndSpot, () => '')
+  const young = told ? downAndSpot : downOnly
+  const chicks = alike(looks, told, seenChick, spotIsSign ? downOnly : young, () => '')
   const grown = alike(looks, told, seenGrown, ({ adult }) => adult, legs)
-  const pairs = alike(looks, told, seenChick, downAndSpot, ({ adult }) => adult)
+  const pairs = alike(looks, told, seenChick, young, ({ adult }) => (told ? `grown ${adult}` : ''))
   return {
     sex,
     chicks: chicks.slice(0, most.chicks),
@@ -55,6 +56,7 @@ const seenGrown: Drawn = ({ plumage, form, shank, skin }, told) => [
 const shows = (spot: Look['chick']['headSpot'], clear: Look['chick']['headSpotClear']): boolean =>
   spot !== 'none' && spot !== 'hidden' && clear !== 'no'
 
+const downOnly = ({ down }: LookShare): string => down
 const downAndSpot = ({ down, headSpot, look }: LookShare): string =>
   shows(look.chick.headSpot, look.chick.headSpotClear) ? `${down}; ${headSpot} on the head` : down
 

@@ -65,6 +65,6 @@ function labels(shown: Shown, half: Half, { sign }: Row, room: Room): readonly W
   return [
     ...(shown.share ? [set(shown.share, 'bold', 13)] : []),
     set(says, 'bold', 12),
-    set(`grown ${shown.lesser}`, 'plain', 11.5),
+    ...(shown.lesser ? [set(shown.lesser, 'plain', 11.5)] : []),
   ]
 }
