@@ -8,7 +8,7 @@ import { seenChicks, type Weighed, weighPair } from './parents/evidence.ts'
 import { rulesOut, whyNot } from './parents/rule.ts'
 
 /** What a shell of the wrong colour leaves of the odds: eggs get under other hens. */
-const wrongShell = 0.01
+const wrongShell = 0.004
 /** Below this a bird counts as ruled out. */
 const hardly = 0.005
 /** Above this one bird is called by name in the verdict. */

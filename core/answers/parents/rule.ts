@@ -16,15 +16,18 @@ export function whyNot(
   const impossible = chicks.find((_, i) => own.every(({ shares }) => shares[i] === 0))
   if (impossible === undefined) return undefined
   const { wanted, sex } = impossible
-  const never = wanted.find((want) => own.every(({ cases }) => shareOf(cases, [want], sex) === 0))
   const his = part === 'sire' ? 'his' : 'hers'
+  const never = wanted.find((want) => own.every(({ cases }) => shareOf(cases, [want], sex) === 0))
   return never
-    ? `no chick of ${his} is ${wordOf(never)}`
-    : `no chick of ${his} is ${wanted.map(wordOf).join(' and ')} at once`
+    ? `no chick of ${his} ${phrase(never)}`
+    : `no chick of ${his} ${wanted.map(phrase).join(' and ')} at once`
 }
 
-export const wordOf = ({ word, kind }: Wanted): string =>
-  kind === 'form' && !word.includes('comb') ? `with ${word}` : word
+/** 'is barred', 'has muffs', 'has a rose comb'. */
+function phrase({ kind, word }: Wanted): string {
+  if (kind === 'colour') return `is ${word}`
+  return word.endsWith(' comb') ? `has a ${word}` : `has ${word}`
+}
 
 /** Looks that a keeper can see, to ask for in the next chicks. */
 const asked: readonly (readonly [says: string, wanted: readonly Wanted[]])[] = [
