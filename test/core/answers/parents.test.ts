@@ -65,9 +65,7 @@ describe('one glance is enough', () => {
   test('a comb tells what colour does not', () => {
     const answer = ask([{ comb: 'rose' }], ['Black Orpington'], ['Black Wyandotte', 'Black Australorp'])
     expect(best(answer)).toBe('Black Orpington x Black Wyandotte')
-    expect(out(answer)).toEqual([
-      'Black Australorp: no chick of hers has a rose comb',
-    ])
+    expect(out(answer)).toEqual(['Black Australorp: no chick of hers has a rose comb'])
   })
 })
 
@@ -115,7 +113,7 @@ describe('odds', () => {
     const ranked = answer.candidates.map(({ odds }) => odds)
     expect(ranked).toEqual(ranked.toSorted((a, b) => b - a))
   })
-  test('four chicks alike say more than one: all of one pair's are yellow, half of the other's', () => {
+  test('four chicks alike say more than one: all chicks of the one pair are yellow, half of the other', () => {
     const odds = (count: number): number =>
       ask([{ look: 'yellow', count }], ['Rhode Island Red'], ['Delaware', 'Buff Orpington']).candidates.find(
         ({ dam }) => dam.breed === 'Buff Orpington',
