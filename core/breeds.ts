@@ -4,7 +4,8 @@ import { breedFiles } from './data/breedFiles.ts'
 import { lineKinds, type LineKind } from './data/lineKinds.ts'
 import nameRows from './data/names.json' with { type: 'json' }
 import { faultsBetween, plain, readBreeds, type RowFault } from './breeds/read.ts'
-import type { Breed, GeneRecord, Genes, Line } from './breeds/record.ts'
+import type { GeneRecord, Genes } from './breeds/gene.ts'
+import type { Breed, Line } from './breeds/record.ts'
 
 export type { Breed, GeneRecord, Genes, Line }
 

@@ -7,8 +7,8 @@ import genes from './data/facts/genes.json' with { type: 'json' }
 import hiding from './data/facts/hiding.json' with { type: 'json' }
 import signs from './data/facts/signs.json' with { type: 'json' }
 import sourceRows from './data/facts/sources.json' with { type: 'json' }
-import { plain } from './breeds/read.ts'
 import { loci } from './data/loci.ts'
+import { cueWords, keyOf, keysOf, occurs, weightOf, type Cue } from './topics/cues.ts'
 import type { Citation } from './vocabulary.ts'
 
 const sources: Readonly<Record<string, Citation>> = z
@@ -57,41 +57,6 @@ export const topics: readonly Topic[] = checked()
 const byId: ReadonlyMap<string, Topic> = new Map(topics.map((topic) => [topic.id, topic]))
 export const topicNamed = (id: string): Topic | undefined => byId.get(id)
 
-/** Two spellings or trade words that cues need not tell apart. */
-const same: readonly (readonly [RegExp, string])[] = [
-  [/\bcolor/gu, 'colour'],
-  [/\bvigor\b/gu, 'vigour'],
-  [/\broo(?:s|ster|sters)?\b/gu, 'cock'],
-]
-
-/** Words as cues compare them: lower case, without accents and marks, but with the signs of genotypes. */
-export const cueWords = (text: string): readonly string[] =>
-  same
-    .reduce((words, [spelling, one]) => words.replace(spelling, one), plain(text))
-    .replace(/[?!:;"“”]/gu, ' ')
-    .split(' ')
-    .filter((word) => word !== '')
-
-function fits(part: string, word: string | undefined): boolean {
-  if (word === undefined) return false
-  if (part.endsWith('*')) return word.startsWith(part.slice(0, -1))
-  return part.length > 3 ? word.startsWith(part) : word === part || word === `${part}s`
-}
-
-/** Each stem takes a word of its own, so that 'frizzle frizzle' wants the word twice. */
-function occurs(cue: readonly string[], words: readonly string[]): boolean {
-  const taken = new Set<number>()
-  return cue.every((stem) => {
-    const parts = stem.split('_')
-    const at = words.findIndex((_, i) => parts.every((part, k) => !taken.has(i + k) && fits(part, words[i + k])))
-    parts.forEach((_, k) => taken.add(at + k))
-    return at >= 0
-  })
-}
-
-type Cue = Topic['cues'][number]
-const weightOf = (cue: Cue): number => cue.join('').length + cue.length * 4
-
 /**
  * How strongly the words (of `cueWords`) point to the topic: 0, or more the longer the longest of its cues that occurs.
  * A stem of four letters or more, or one with a star, is the beginning of a word; a shorter one is a whole word or its
@@ -101,15 +66,6 @@ export function cueWeight(topic: Topic, words: readonly string[]): number {
   const matched = topic.cues.filter((cue) => occurs(cue, words))
   return Math.max(0, ...matched.map(weightOf))
 }
-
-const mostKey = 4
-/** The first letters by which a cue is looked up: of the longest of its words, which is the rarest. */
-function keyOf(cue: Cue): string {
-  const longest = cue.flatMap((stem) => stem.split('_')).reduce((a, b) => (b.length > a.length ? b : a))
-  return longest.replace('*', '').slice(0, mostKey)
-}
-const keysOf = (words: readonly string[]): ReadonlySet<string> =>
-  new Set(words.flatMap((word) => Array.from({ length: mostKey }, (_, at) => word.slice(0, at + 1))))
 
 /** Cues by their key, so that a text is held only against those that have a chance. */
 const byKey: ReadonlyMap<string, readonly { readonly id: string; readonly cue: Cue }[]> = Map.groupBy(

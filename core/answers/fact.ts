@@ -4,7 +4,7 @@ import { loci } from '../data/loci.ts'
 import type { FactQuestion } from '../question.ts'
 import { topicNamed, type Topic } from '../topics.ts'
 import { entriesOf, ofBird } from './fact/bird.ts'
-import { flockLines } from './fact/flock.ts'
+import { flockCount, flockLines } from './fact/flock.ts'
 import { isLocus, ofLocus, topicOfLocus } from './fact/locus.ts'
 import { assumptionWords, birdsOf, fitting, uniqueSources } from './parts.ts'
 
@@ -70,10 +70,6 @@ function fromLocus(question: FactQuestion): Found | undefined {
   }
 }
 
-const several = (n: number, one: string): string => `${n} ${one}${n === 1 ? '' : 's'}`
-const counted = (flock: FactQuestion['flock']): string =>
-  `${several(flock?.birds.length ?? 0, 'bird')} and ${several(flock?.broods.length ?? 0, 'brood')}`
-
 function fromFlock({ flock }: FactQuestion): Found {
   const lines = flock ? flockLines(flock) : []
   const none =
@@ -84,7 +80,7 @@ function fromFlock({ flock }: FactQuestion): Found {
     verdict: 'not asked',
     says: lines.length > 0 ? lines : [none],
     sources: [],
-    ...(lines.length > 0 ? { summary: `So far you have told me of ${counted(flock)}.` } : {}),
+    ...(lines.length > 0 ? { summary: `So far you have told me of ${flock ? flockCount(flock) : ''}.` } : {}),
   }
 }
 

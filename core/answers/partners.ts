@@ -11,7 +11,8 @@ import { choose } from './partners/choose.ts'
 import { harmTogether, playThrough, search, type Candidate, type Hunt } from './partners/search.ts'
 import { carriesOf } from './partners/quick.ts'
 import { partnersSummary } from './partners/summary.ts'
-import { conditionOf, reason, workingCase } from './partners/why.ts'
+import { conditionOf, workingCase } from './partners/condition.ts'
+import { reason } from './partners/why.ts'
 
 type Best = PartnersAnswer['best'][number]
 /** More birds of the keeper's than these are left out: the search is for a few pens, not for a yard. */

@@ -1,15 +1,13 @@
 // core/catalogue/card.ts: one bird of the catalogue laid open: genes, looks, lines, figures, sources, and what the bot says of it.
 import { ofBird } from '../answers/fact/bird.ts'
-import { summaryOf } from '../answers/crossSummary.ts'
 import { lineOf, type Breed, type GeneRecord } from '../breeds.ts'
 import { founder } from '../cross/founder.ts'
-import { mate } from '../cross/mate.ts'
 import { loci } from '../data/loci.ts'
 import { formatGenotype } from '../genotype.ts'
 import { express } from '../looks/express.ts'
 import { colourNamed } from '../breeds/colours.ts'
 import { colourFaults } from './colour.ts'
-import type { BirdRef } from '../question.ts'
+import { asBird, trialsOf, type Trial } from './trials.ts'
 import type { Citation, Genotype, Locus, Sex } from '../vocabulary.ts'
 
 type GeneRow = {
@@ -30,7 +28,7 @@ export type Card = {
   readonly colourFaults: readonly string[] // where the looks depart from it
   readonly figures: readonly { readonly what: string; readonly value: string; readonly status: Citation['status'] }[]
   readonly says: readonly string[] // what the bot answers when asked about the bird
-  readonly crosses: readonly { readonly mating: string; readonly summary: string }[] // and about these matings
+  readonly crosses: readonly Trial[] // and about these matings
   readonly sources: readonly { readonly about: string; readonly by: readonly Citation[] }[]
 }
 
@@ -68,36 +66,6 @@ function figuresOf(breed: Breed): Card['figures'] {
     { what: 'share of hens that go broody', value: String(broody.rate), status: broody.status },
     { what: 'cold, heat', value: `${hardiness.cold}, ${hardiness.heat}`, status: hardiness.status },
   ]
-}
-
-/** Mates of known worth on whom any bird can be tried. */
-const trials = { cock: 'Rhode Island Red', hen: 'Barred Plymouth Rock', silver: 'Light Sussex' } as const
-
-/** A bird that is not in the catalogue yet is tried by its likeliest genes. */
-function asBird(breed: Breed, line: string | undefined, genotype: Genotype, listed: boolean): BirdRef {
-  if (listed) return { breed: breed.name, ...(line === undefined ? {} : { line }) }
-  return {
-    genotype: Object.fromEntries(Object.entries(genotype).map(([id, pair]) => [id, [...pair]])),
-    name: breed.name,
-  }
-}
-
-function tried(cock: BirdRef, hen: BirdRef): Card['crosses'][number] {
-  const name = (bird: BirdRef): string => bird.breed ?? bird.name ?? ''
-  return {
-    mating: `${name(cock)} cock on ${name(hen)} hens`,
-    summary: summaryOf(mate(cock, hen, { hen: false, reverse: false }), []),
-  }
-}
-
-function trialsOf({ M, F }: Readonly<Record<Sex, BirdRef>>): Card['crosses'] {
-  const all = [
-    tried({ breed: trials.cock }, F),
-    tried(M, { breed: trials.hen }),
-    tried(M, { breed: trials.silver }),
-    tried(M, F),
-  ]
-  return all.filter(({ mating }, at) => all.findIndex((other) => other.mating === mating) === at)
 }
 
 /** @param listed whether the bird stands in the catalogue, so that matings may find it by name */

@@ -1,6 +1,7 @@
 // test/core/topics.test.ts: the facts and beliefs: each is found by how keepers ask for it, stands on a source, and hedges what nobody read.
 import { describe, expect, test } from 'vitest'
-import { cueWeight, cueWords, topicNamed, topics, topicsIn } from '../../core/topics.ts'
+import { cueWeight, topicNamed, topics, topicsIn } from '../../core/topics.ts'
+import { cueWords } from '../../core/topics/cues.ts'
 
 const first = (text: string): readonly string[] => {
   const found = topicsIn(text)

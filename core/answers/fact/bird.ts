@@ -2,7 +2,8 @@
 import { breedNamed, genesOf, lineOf, type Breed } from '../../breeds.ts'
 import type { FactAnswer, Source } from '../../answer.ts'
 import type { BirdRef } from '../../question.ts'
-import { barring, colourGenes, feathering, form, goldOrSilver, ground, oneLocus, unsure, white } from './genes.ts'
+import { colourGenes, form, oneLocus, unsure } from './form.ts'
+import { barring, feathering, goldOrSilver, ground, white } from './genes.ts'
 import { certainty } from './words.ts'
 
 type Said = {

@@ -34,3 +34,7 @@ export const flockLines = ({ birds, broods }: Flock): readonly string[] => [
   ...birds.map(birdLine),
   ...broods.map(broodLine),
 ]
+
+const several = (n: number, one: string): string => `${n} ${one}${n === 1 ? '' : 's'}`
+export const flockCount = ({ birds, broods }: Flock): string =>
+  `${several(birds.length, 'bird')} and ${several(broods.length, 'brood')}`

@@ -5,7 +5,8 @@ import { harmful } from '../../data/partners.ts'
 import type { BirdRef, PartnersQuestion } from '../../question.ts'
 import { carriesOf } from './quick.ts'
 import { playThrough, type Candidate } from './search.ts'
-import { isUncommon, workingCase } from './why.ts'
+import { workingCase } from './condition.ts'
+import { isUncommon } from './why.ts'
 
 /** plain: they serve. uncommon: only by a colour few keepers have. nearest: none serves, these come closest. none: nothing. */
 export type How = 'plain' | 'uncommon' | 'nearest' | 'none'

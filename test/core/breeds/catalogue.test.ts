@@ -1,4 +1,4 @@
-// test/core/breeds/catalogue.test.ts: the catalogue as a keeper meets it: names, aliases, lines, figures, and what it looks like.
+// test/core/breeds/catalogue.test.ts: the catalogue as a keeper meets it: names, aliases, lines and figures.
 import { describe, expect, test } from 'vitest'
 import {
   bareNames,
@@ -10,11 +10,7 @@ import {
   varietiesOf,
   type Breed,
 } from '../../../core/breeds.ts'
-import { colourFaults } from '../../../core/catalogue/colour.ts'
-import { founder } from '../../../core/cross/founder.ts'
 import { loci } from '../../../core/data/loci.ts'
-import { express } from '../../../core/looks/express.ts'
-import type { Genotype, Sex } from '../../../core/vocabulary.ts'
 import crosses from '../../data/publishedCrosses.json' with { type: 'json' }
 
 const named = (name: string): Breed => {
@@ -178,42 +174,6 @@ test('what is cited for a bird as read is not also tagged as remembered', () => 
   for (const { name, genes, sources } of breeds)
     if (Object.values(genes).some(({ status }) => status === 'read'))
       expect([name, sources.genes.some(({ status }) => status === 'read')]).toEqual([name, true])
-})
-
-/** The likeliest bird of a variety or line. */
-function likeliest(breed: Breed, sex: Sex, line?: string): Genotype {
-  const { known, doubts } = founder(breed.name, sex, breed, line, {})
-  return doubts.reduce<Genotype>((all, { choices: [first] }) => ({ ...all, ...first?.genotype }), known)
-}
-
-test('cock, hen and chick of each variety look as its colour is known, in every line', () => {
-  const coloured = breeds.filter(({ colour }) => colour !== undefined)
-  expect(coloured.length).toBeGreaterThan(220)
-  for (const breed of coloured)
-    for (const line of [undefined, ...breed.lines.map(({ id }) => id)]) {
-      if (line === 'silver' || line === 'red') continue // colour sisters kept as lines of one record
-      const [cock, hen] = [express('M', likeliest(breed, 'M', line)), express('F', likeliest(breed, 'F', line))]
-      expect([breed.name, line, colourFaults(breed, cock, hen)]).toEqual([breed.name, line, []])
-    }
-})
-
-/** Told apart by the first word: 'single, large' is single. A cushion is what rose and pea make on a small comb. */
-const combs: Readonly<Record<string, readonly string[]>> = {
-  cushion: ['walnut'],
-  cup: ['buttercup'],
-  carnation: ['single'],
-}
-
-test('the comb that a record tells is the comb its genes give', () => {
-  for (const breed of breeds) {
-    if (/any|mixed|unless told|or/.test(breed.comb)) continue
-    const [first = ''] = breed.comb.split(/[ ,(]/)
-    const { comb } = express('F', likeliest(breed, 'F')).form
-    expect([breed.name, [first, ...(combs[first] ?? [])].some((word) => comb.startsWith(word))]).toEqual([
-      breed.name,
-      true,
-    ])
-  }
 })
 
 test('no record names a locus that nobody can see a bird by, or an allele of another locus', () => {
