@@ -14,16 +14,15 @@ export async function chat({ stdin, stdout, stderr } = process): Promise<void> {
   process.once('SIGTERM', () => stop.abort())
   const columns = stdin.isTTY && stdout.isTTY ? stdout.columns : undefined
   const coloured = stdout.isTTY && stdout.getColorDepth() >= trueColour
+  const room = { input: stdin, output: stdout, coloured, ...(columns === undefined ? {} : { columns }) }
+  const transport = terminal(room, Date.now)
   const service: Service = {
-    transport: terminal(
-      { input: stdin, output: stdout, coloured, ...(columns === undefined ? {} : { columns }) },
-      Date.now,
-    ),
+    transport,
     desk: deskInMemory(),
     settingsOf: () => ({ prefix: '', listens: false }),
     draw: () => Promise.resolve(undefined),
     log: (fault) => void stderr.write(`${fault instanceof Error ? fault.message : String(fault)}\n`),
   }
   if (columns !== undefined) stdout.write(`${wrapped(`${asText(greeting)} ${quit}`, columns)}\n\n`)
-  await service.transport.listen((message) => serve(service, message), stop.signal)
+  await transport.listen((message) => serve(service, message), stop.signal)
 }
