@@ -4,7 +4,7 @@ import { loci, type LocusId } from '../core/data/loci.ts'
 import { inOrder, lociOfAllele, readGenotype, sexTold, hasWChromosome, type GenotypeFault } from '../core/genotype.ts'
 import { lineSought, type SaidLine } from './words/lines.ts'
 import { traitOfColour, traits } from './words/traits.ts'
-import { describedBy, familyOf, varietiesOf, type Varieties } from './variety.ts'
+import { describedBy, familyOf, showsAll, varietiesOf, type Varieties } from './variety.ts'
 import { isNamed, sexSaid, type BirdSaid, type Carried } from './saying.ts'
 import type { BirdRef, ToldGenotype } from '../core/question.ts'
 import type { Sex } from '../core/vocabulary.ts'
@@ -140,12 +140,14 @@ function namesOf(bird: BirdSaid, carry: string | undefined): Varieties | undefin
   if (breed?.type === 'breed') return ofBreed(breed.names, colours)
   const family = bird.parts.find((part) => part.type === 'family')
   if (family?.type === 'family') return varietiesOf(family.family, [...colours, ...barredLine(bird, family.family)])
+  if (colours.length === 0 && bird.parts.some((part) => part.type === 'goal' && /^(?:blue|green|olive)/u.test(part.goal)))
+    return { names: ['Bird from a blue egg'], firm: true }
   if (colours.length === 0) return bird.parts.some((part) => part.type === 'trait') ? describedByTrait(bird) : undefined
   if (bird.parts.some((part) => part.type === 'colour' && part.word === 'reds'))
     return { names: ['Rhode Island Red'], firm: true }
   if (carry !== undefined) {
     const carried = varietiesOf(carry, colours)
-    if (carried.genotype === undefined && carried.names[0] !== undefined && hasAll(carried.names[0], colours))
+    if (carried.genotype === undefined && carried.names[0] !== undefined && showsAll(carried.names[0], colours))
       return carried
   }
   return describedBy(colours)
@@ -161,18 +163,13 @@ const describedByTrait = (bird: BirdSaid): Varieties | undefined => {
   return name === undefined ? undefined : { names: [name], firm: true }
 }
 
-const hasAll = (name: string, colours: readonly Colour[]): boolean => {
-  const lower = name.toLowerCase()
-  return colours.every((colour) => lower.includes(colour) || (colour === 'gold' && lower.includes('golden')))
-}
-
 /** A whole name with a colour beside it may be another variety of the same breed: `silver Barnevelder`. */
 function ofBreed(names: readonly string[], colours: readonly Colour[]): Varieties {
   const family = names[0] === undefined ? undefined : familyOf(names[0])
   if (colours.length === 0 || family === undefined || names.length > 1) return { names, firm: names.length === 1 }
   const variety = varietiesOf(family, colours)
-  const better = variety.genotype === undefined && variety.names[0] !== undefined && hasAll(variety.names[0], colours)
-  return better && !hasAll(names[0]!, colours) ? variety : { names, firm: true }
+  const better = variety.genotype === undefined && variety.names[0] !== undefined && showsAll(variety.names[0], colours)
+  return better && !showsAll(names[0]!, colours) ? variety : { names, firm: true }
 }
 
 /**

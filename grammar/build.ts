@@ -73,7 +73,8 @@ function fits(of: Body, more: Body): boolean {
     if (part.type === 'gene' && of.parts.some((before) => before.type === 'gene' && locusOf(before) === locusOf(part)))
       return false
     if (part.type === 'breed' || part.type === 'family') {
-      if (named && !of.parts.some((before) => sameName(before, part)) && !isHybridName(part)) return false
+      const same = of.parts.filter((before) => sameName(before, part)).length
+      if (named && (same === 0 || same > 1) && !isHybridName(part)) return false
       if (sexed && part.gap) return false
     }
     if (
@@ -168,6 +169,7 @@ export const having: Rule<Piece> = ([word, feature], _at, reject) => {
   const over = word as Token
   return over.type === 'over' && over.weak && over.word.startsWith('w') ? pieceOf(feature) : reject
 }
+export const fromEgg: Rule<Piece> = ([from, egg]) => ({ ...spanOf([from as Token, egg as Token]), parts: [egg as Token] })
 export const afterComma: Rule<Piece> = ([, piece]) => pieceOf(piece)
 
 // --- lists ---

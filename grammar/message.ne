@@ -80,12 +80,13 @@ without -> %not look_name {% build.without %}                        # no bars
 carried -> %carries what {% build.carriesOne %}                 # split to lavender
          | %pure what    {% build.carriesTwo %}                 # pure for barring
          | %single what  {% build.carriesOne %}
-         | %carries      {% build.split %}                      # lav x split
+         | %split        {% build.split %}                      # lav x split
 what -> name | %gene | %sexlink
 
 # In brackets: (show line, blue), (white), (Delaware x NH); after a comma: , s+/s+ Co/Co
 noted -> %open notes %close      {% build.noted %}
        | %open mating %close     {% build.bracketed %}
+       | %outOf %goal             {% build.fromEgg %}             # from a blue egg
        | %comma %gene            {% build.afterComma %}
        | %comma carried          {% build.afterComma %}
        | %over %trait             {% build.having %}              # with muffs

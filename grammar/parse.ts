@@ -10,33 +10,59 @@ const kin = nearley.Grammar.fromCompiled({ ...rules, ParserStart: 'kinship' })
 
 /** Most tokens that one saying may have. */
 export const longestSaying = 60
+/** A parse with more open states than this is given up: its words can be read in too many ways. */
+const mostStates = 900
 /** More readings than this of one saying are not told apart. */
 const mostReadings = 12
 
 export type Read = { readonly readings: readonly Saying[]; readonly length: number }
 
-/** Readings of the longest saying that begins at `from`, the likeliest first. */
-function longestAt(tokens: readonly Token[], from: number): Read | undefined {
-  const parser = new nearley.Parser(grammar)
-  const silent = parser as unknown as { reportError: () => string; finish: () => Saying[] }
-  silent.reportError = () => 'no saying goes on so'
-  let best: Read | undefined
-  for (let i = from; i < Math.min(tokens.length, from + longestSaying); i += 1) {
-    try {
-      parser.feed([tokens[i]] as unknown as string)
-    } catch {
-      break
-    }
-    const readings = silent.finish()
-    if (readings.length > 0) best = { readings: readings.slice(0, mostReadings), length: i - from + 1 }
+/** What is used of nearley's parser beyond its types. */
+type Parser<T> = {
+  readonly feed: (tokens: readonly Token[]) => unknown
+  readonly finish: () => T[]
+  readonly table: readonly { readonly states: readonly unknown[] }[]
+  readonly current: number
+  reportError: () => string
+}
+
+function parserOf<T>(grammar: nearley.Grammar): Parser<T> {
+  const parser = new nearley.Parser(grammar) as unknown as Parser<T>
+  parser.reportError = () => 'no saying goes on so' // nearley's own report walks the whole table
+  return parser
+}
+
+/** Feeds one token. False where no saying goes on so, or where it goes on in too many ways. */
+function fed<T>(parser: Parser<T>, token: Token): boolean {
+  try {
+    parser.feed([token])
+  } catch {
+    return false
   }
-  return best && { ...best, readings: best.readings.toSorted((a, b) => a.cost - b.cost) }
+  return (parser.table[parser.current]?.states.length ?? 0) <= mostStates
+}
+
+type Found = Read & { readonly fed: number }
+
+/** Readings of the longest saying that begins at `from`, the likeliest first. */
+function longestAt(tokens: readonly Token[], from: number, most: number): Found {
+  const parser = parserOf<Saying>(grammar)
+  const end = Math.min(tokens.length, from + longestSaying, from + most)
+  let best: Read = { readings: [], length: 0 }
+  let at = from
+  while (at < end && fed(parser, tokens[at]!)) {
+    at += 1
+    const readings = parser.finish()
+    if (readings.length > 0) best = { readings: readings.slice(0, mostReadings), length: at - from }
+  }
+  return { ...best, readings: best.readings.toSorted((a, b) => a.cost - b.cost), fed: at - from + 1 }
 }
 
 /**
  * The sayings of one clause, each with its other readings. Words that begin no saying are passed over.
  *
- * @param budget most parses; what is left over is given back, so that a long message shares one budget
+ * @param budget most tokens that are handed to the parser; what is left is given back, so that the clauses of a
+ *        message share one budget
  */
 export function sayingsOf(
   tokens: readonly Token[],
@@ -44,25 +70,19 @@ export function sayingsOf(
 ): { readonly read: readonly Read[]; readonly budget: number } {
   const read: Read[] = []
   let left = budget
-  for (let i = 0; i < tokens.length && left > 0;) {
-    left -= 1
-    const found = longestAt(tokens, i)
-    if (found) read.push(found)
-    i += found?.length ?? 1
+  for (let i = 0; i < tokens.length && left > 0; ) {
+    const found = longestAt(tokens, i, left)
+    left -= found.fed
+    if (found.length > 0) read.push(found)
+    i += Math.max(found.length, 1)
   }
-  return { read, budget: left }
+  return { read, budget: Math.max(left, 0) }
 }
 
 /** Readings of a whole clause as something told of birds by name. */
 export function readKinship(tokens: readonly Token[]): readonly Kinship[] {
-  const parser = new nearley.Parser(kin)
-  const silent = parser as unknown as { reportError: () => string; results: Kinship[] }
-  silent.reportError = () => 'no kinship goes on so'
-  try {
-    parser.feed(tokens as unknown as string)
-  } catch {
-    return []
-  }
+  const parser = parserOf<Kinship>(kin)
+  if (!tokens.every((token) => fed(parser, token))) return []
   const odd = (told: Kinship): number => (told.kind === 'is' && told.bird.split ? 1 : 0)
-  return silent.results.toSorted((a, b) => odd(a) - odd(b))
+  return parser.finish().toSorted((a, b) => odd(a) - odd(b))
 }

@@ -1,6 +1,6 @@
 // grammar/reading.ts: a message read as far as its words go: its scene, what it is about, how it is written.
 import { conceptsIn } from './concepts.ts'
-import { sayingsOf, type Read } from './parse.ts'
+import { longestSaying, sayingsOf, type Read } from './parse.ts'
 import { sceneOf, type Scene } from './scene.ts'
 import { tokensOf } from './tokens.ts'
 import { typed } from './typed.ts'
@@ -27,8 +27,8 @@ export type Reading = {
 const mostTokens = 16_000
 /** Clauses that are parsed: those with the most words of birds in them. */
 const mostClauses = 24
-/** Parses in one message. */
-const mostParses = 160
+/** Tokens handed to the parser in one message. */
+export const mostParsed = 400
 /** Words looked through for what a message is about. */
 const mostWords = 600
 
@@ -39,8 +39,14 @@ function clausesOf(tokens: readonly Token[]): readonly (readonly Token[])[] {
     if (token.type === 'stop') clauses.push([])
     else if (token.type !== 'filler' && token.type !== 'unknown' && !isPronoun(token, clauses.at(-1)!.at(-1))) clauses.at(-1)!.push(token)
   }
-  return clauses.map(withoutEmptyBrackets).filter(({ length }) => length > 0)
+  return clauses.map((clause) => withoutEmptyBrackets(clause.map(aloneOrNot))).filter(({ length }) => length > 0)
 }
+
+/** "lav x split": of nothing that is named here. */
+const aloneOrNot = (token: Token, at: number, all: readonly Token[]): Token =>
+  token.type === 'carries' && !['colour', 'trait', 'gene', 'breed', 'family', 'sexlink'].includes(all[at + 1]?.type ?? '')
+    ? { ...token, type: 'split' }
+    : token
 
 /** "a hatchery one", "the blue one". */
 const isPronoun = (token: Token, before: Token | undefined): boolean =>
@@ -59,6 +65,7 @@ const tells: ReadonlySet<string> = new Set([
   'trait',
   'generation',
   'carries',
+  'split',
   'pure',
   'single',
 ])
@@ -69,8 +76,9 @@ function withoutEmptyBrackets(tokens: readonly Token[]): readonly Token[] {
   for (const token of tokens) {
     kept.push(token)
     if (token.type !== 'close') continue
-    const open = kept.findLastIndex(({ type }) => type === 'open')
-    if (open >= 0 && !kept.slice(open).some(({ type }) => tells.has(type))) kept.splice(open)
+    const near = kept.slice(-longestSaying)
+    const open = kept.length - near.length + near.findLastIndex(({ type }) => type === 'open')
+    if (kept[open]?.type === 'open' && !kept.slice(open).some(({ type }) => tells.has(type))) kept.splice(open)
   }
   return kept
 }
@@ -93,7 +101,7 @@ function worthReading(clauses: readonly (readonly Token[])[]): readonly (readonl
 }
 
 function parsed(clauses: readonly (readonly Token[])[]): readonly (readonly Read[])[] {
-  let left = mostParses
+  let left = mostParsed
   return clauses.map((clause) => {
     const { read, budget } = sayingsOf(clause, left)
     left = budget

@@ -46,6 +46,7 @@ export type Plain =
   | 'which'
   | 'want'
   | 'carries'
+  | 'split'
   | 'pure'
   | 'single'
   | 'swap'

@@ -13,8 +13,9 @@ export type Typed = { readonly tokens: readonly Token[]; readonly corrections: r
 /** A raw token on its way: its folded word, and whether that word is what was written. */
 export type Word = { readonly raw: Raw; readonly word: string; readonly mended?: string }
 
-/** Words of one message that are looked at for slips; beyond, they are left as they are. */
+/** Unknown words of one message that are mended, among its first words; beyond, they are left as they are. */
 const mostMended = 40
+const mostLookedAt = 500
 
 const notGenes = /^(?:w\/o|b\/c|y\/n|i\/o|a\/c|s\/he|n\/a|w\/c|p\/o|o\/w)$/iu
 
@@ -82,7 +83,7 @@ function mend(words: readonly Word[]): {
   const corrections: Correction[] = []
   let tried = 0
   const mended = words.flatMap((word, at): readonly Word[] => {
-    if (word.raw.type !== 'word' || tried >= mostMended) return [word]
+    if (word.raw.type !== 'word' || tried >= mostMended || at >= mostLookedAt) return [word]
     if (isKnownWord(word.word) && (isCovered(words, at) || word.word.length < 4)) return [word]
     tried += 1
     const crossed = uncrossed(word)

@@ -97,6 +97,12 @@ export function varietiesOf(family: string, colours: readonly Colour[]): Varieti
 export const hasVariety = (family: string, colours: readonly Colour[]): boolean =>
   (families.get(family) ?? []).some(({ colours: own }) => own.size === colours.length && colours.every((colour) => own.has(colour)))
 
+/** Does this bird show all of these colours, by its name? */
+export function showsAll(name: string, colours: readonly Colour[]): boolean {
+  const own = [...families.values()].flat().find((variety) => variety.name === name)?.colours
+  return own !== undefined && colours.every((colour) => own.has(colour))
+}
+
 const rank = (names: readonly string[], name: string): number => {
   const at = names.indexOf(name)
   return at < 0 ? names.length : at

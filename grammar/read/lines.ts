@@ -141,6 +141,7 @@ export const readBestBreed: Reader = (reading) =>
 /** No birds, but a goal and a wish for a plan: the best of the catalogue. */
 export const readStrategy: Reader = (reading) => {
   const goals = goalsOf(reading)
+  if (reading.has('offTopic') && !reading.asks) return undefined
   if (isToldPair(reading) || !reading.has('strategy', 'money') || (goals.length === 0 && !reading.has('money')))
     return undefined
   if (reading.scene.birds.some(isSolid) && !reading.has('money', 'strategy')) return undefined

@@ -1,7 +1,7 @@
 // grammar/words/small.ts: the small words that give a sentence its shape. Parted by commas.
 
 export const smallWords = {
-  is: 'is, are, r, was, were, being, be, would be, will be, should be, equals, means, called, happens to be, must be, might be, could be, is a, are the, turns out to be, is the, are my',
+  is: 'is, are, r, was, were, being, be, would be, will be, should be, equals, means, called, is called, named, is named, was called, happens to be, must be, might be, could be, is a, are the, turns out to be, is the, are my',
   not: 'not, isnt, arent, aint, wasnt, werent, no, nope, non, without, w o, w out, wo, doesnt, dont, didnt, never, none, neither, nor, nicht, kein, keine, niet, geen, pas',
   of: 'of, outta, out of the, de, du',
   forWhom:
