@@ -65,7 +65,7 @@ export type Picture = {
   readonly height: number
   readonly caption: string // says all that the picture says
   readonly fileName: string // differs from the caption
-  readonly blurHash?: string // what a client shows until the picture is there; blurha.sh, 4 by 6 waves
+  readonly blurHash?: string // what a client shows until the picture is there; blurha.sh
 }
 
 /** Patches of colour with their words, for a screen that can show them; a network without them leaves them out. */

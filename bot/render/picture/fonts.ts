@@ -7,7 +7,7 @@ import opentype from 'opentype.js'
 
 export type Face = 'plain' | 'bold' | 'title'
 /** How many pixels the picture has to a unit. */
-export const pixelsPerUnit = 1.75
+export const pixelsPerUnit = 1.6
 
 /** Outlines are kept on a grid of so many steps to the em: finer than the eye, and short to write. */
 const grid = 512

@@ -16,7 +16,7 @@ export function encode({ width, height, rgba }: Pixels, colours: number, named: 
     signature,
     chunk('IHDR', header(width, height)),
     chunk('PLTE', Uint8Array.from(palette.flatMap((colour) => [...channels(colour)]))),
-    chunk('IDAT', deflateSync(rows(runs, width, height, indexOf), { level: 6, memLevel: 9 })),
+    chunk('IDAT', deflateSync(rows(runs, width, height, indexOf), { level: 5, memLevel: 9 })),
     chunk('IEND', new Uint8Array()),
   ])
 }

@@ -25,11 +25,15 @@ const zoomOf = (heightUnits: number): number =>
   Math.max(1.25, pixelsPerUnit * Math.min(1, Math.sqrt(fullHeight / heightUnits)))
 const fullHeight = 680
 
+/** A drawing this long never gets by with the first step. In characters. */
+const full = 300_000
+
 export function rasterise(markup: string, heightUnits: number): Raster {
   const named = markup.match(/#[0-9a-f]{6}\b/g) ?? []
+  const [first, ...others] = markup.length > full ? steps.slice(1) : steps
   let pixels = pixelsOf(markup, zoomOf(heightUnits))
-  let png = encode(pixels, steps[0].colours, named)
-  for (const { coarser, colours } of steps.slice(1)) {
+  let png = encode(pixels, first!.colours, named)
+  for (const { coarser, colours } of others) {
     if (png.byteLength <= mostBytes) break
     if (coarser < 1) pixels = pixelsOf(markup, zoomOf(heightUnits) * coarser)
     png = encode(pixels, colours, named)
@@ -45,8 +49,8 @@ function pixelsOf(markup: string, zoom: number): Pixels {
 }
 
 /** Across, down: the card is about twice as high as wide. */
-const waves = [4, 6] as const
-const blurWidth = 24
+const waves = [3, 5] as const
+const blurWidth = 16
 
 function blurred({ width, height, rgba }: Pixels): string {
   const step = width / blurWidth

@@ -33,11 +33,25 @@ type Place = (along: number, across: number) => string
 
 /** One path for all feathers of a region. */
 export function texture(kind: Texture, feathers: readonly Feather[], lie: Lie, colour: string, opacity = 1): Markup {
-  const { of, path, stroke } = wears[kind]
-  const d = (of === undefined ? feathers : feathers.filter(of)).map((feather) => path(placeOn(feather), lie)).join('')
+  const d = pathOf(kind, feathers, lie)
+  const { stroke } = wears[kind]
   return stroke === 0
     ? svg`<path d="${d}" fill="${colour}" fill-opacity="${opacity}"/>`
     : svg`<path d="${d}" fill="none" stroke="${colour}" stroke-width="${stroke}" stroke-linecap="round" stroke-opacity="${opacity}"/>`
+}
+
+/** Paths already made: the same feathers always lie the same way. */
+const made = new WeakMap<readonly Feather[], Map<Texture, string>>()
+
+function pathOf(kind: Texture, feathers: readonly Feather[], lie: Lie): string {
+  const known = made.get(feathers) ?? new Map<Texture, string>()
+  made.set(feathers, known)
+  const { of, path } = wears[kind]
+  const d =
+    known.get(kind) ??
+    (of === undefined ? feathers : feathers.filter(of)).map((feather) => path(placeOn(feather), lie)).join('')
+  known.set(kind, d)
+  return d
 }
 
 function placeOn({ x, y, angle }: Feather): Place {
