@@ -1,5 +1,6 @@
 // test/core/topics.test.ts: the facts and beliefs: each is found by how keepers ask for it, stands on a source, and hedges what nobody read.
 import { describe, expect, test } from 'vitest'
+import { published } from '../published.ts'
 import { cueWeight, topicNamed, topics, topicsIn } from '../../core/topics.ts'
 import { cueWords } from '../../core/topics/cues.ts'
 
@@ -95,6 +96,50 @@ describe('every record', () => {
       }
   })
 })
+
+/** Figures that hurt if wrong, entered again from where they were read. */
+const figures = [
+  [
+    'red-breed-marks',
+    ['1,102', '85 in 100', '78 in 100'],
+    'Poultry Science 16:422-425, 1937: 84.9 % of marked chicks female, 77.8 % of unmarked male',
+  ],
+  [
+    'barred-rock-spot',
+    ['about 80 in 100', '83 to 92'],
+    'University of Kentucky, about 80 %; Poultry Science 18(4), 1939: 83.5, 86.1 and 91.8 %',
+  ],
+  [
+    'stripes-sign',
+    ['about 80 in 100'],
+    'Poultry Science, Ontario Agricultural College, color sexing of Brown Leghorns',
+  ],
+  ['vent-sexing', ['97 to 98'], 'press report quoting the British Poultry Council: 97-98 %'],
+  ['dna-sexing', ['176 right of 176'], 'Agriculture 13(3):677, 2023: 176 embryos, all agreeing'],
+  [
+    'tufted-x-tufted',
+    ['a quarter', 'four in ten'],
+    'Somes & Pabilonia 1981, J. Heredity 72:121-124: 41.6 % of heterozygous embryos',
+  ],
+  ['short-leg-x-short-leg', ['a quarter', 'two in three'], 'OMIA:000006-9031: living 2 creeper to 1 normal'],
+  [
+    'broodiness',
+    ['0 in 100', '79 in 100', 'about 60', 'to 6'],
+    'Romanov 2002: 0, 78.6, 61.6 and 56.8, back-cross 5.8 %',
+  ],
+  [
+    'heterosis',
+    ['1 in 100 at 43 weeks', '12 in 100 at 100 weeks'],
+    'Ni et al. 2023: +1.4 % to 43 weeks, +11.6 % to 100 weeks',
+  ],
+  ['linkage', ['1 chick in 40'], 'Bitgood 1999, Poultry Science 78:1100-1101: S and K 2.4 %'],
+] as const
+
+for (const [id, parts, ref] of figures)
+  published(`what is said of ${id} has the figures of its source`, { ref, status: 'read' }, () => {
+    const said = topicNamed(id)!.says.join(' ')
+    for (const part of parts) expect(said).toContain(part)
+  })
 
 describe('cues', () => {
   const frizzle = topicNamed('frizzle-x-frizzle')!
