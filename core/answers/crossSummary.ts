@@ -21,13 +21,15 @@ function sharesBy(
 const listed = (shares: readonly (readonly [string, number])[]): string =>
   shares.map(([words, share]) => `${shareWords(share)} ${words}`).join(', ')
 
+const legWords = { normal: 'normal', short: 'short-legged', dwarf: 'dwarf' } as const
+
 /** Special forms first, since where they segregate they are what is asked. */
 function mixOf({ cockerels, pullets }: Case): string | undefined {
   const all = [...cockerels, ...pullets].map((kind) => ({ ...kind, share: kind.share / 2 }))
   const form = sharesBy(all, ({ look }) =>
     look.form.feather === 'normal'
       ? look.form.neck === 'feathered'
-        ? look.form.legs
+        ? legWords[look.form.legs]
         : `${look.form.neck} neck`
       : look.form.feather,
   )
@@ -42,10 +44,11 @@ function mixOf({ cockerels, pullets }: Case): string | undefined {
   return same && listed(m).length < 80 ? listed(m) : undefined
 }
 
-function verdictLine({ sexing, ...rest }: Case): string {
-  const { verdict, why, signs } = sexing
+function verdictLine(one: Case, mix = mixOf(one)): string {
+  const { verdict, why, signs } = one.sexing
   const [sign] = signs
-  const mix = mixOf({ sexing, ...rest })
+  if (one.colourKnown === false && verdict === 'no')
+    return `${mix ? `${capital(mix)}; sexing` : 'Sexing'} at hatch hangs on the parents’ colours, which are not told.`
   if (verdict === 'no' || !sign) {
     const plain = `${mix ? `${capital(mix)}; not` : 'Not'} sexable at hatch: ${why}.`
     return fitting(plain, mix ? `${capital(mix)}; not sexable at hatch.` : plain)
@@ -57,15 +60,39 @@ function verdictLine({ sexing, ...rest }: Case): string {
   )
 }
 
+/** 'the cock is black, naked-necked, and the hens are slow' -> each thing with its subject. */
+const facts = (given: string): readonly (readonly [string, string])[] =>
+  given.split(', and ').flatMap((clause) => {
+    const [, subject = '', rest = ''] = /^(the .*? (?:is|are) )(.*)$/.exec(clause) ?? ['', '', clause]
+    return rest.split(', ').map((fact): readonly [string, string] => [subject, fact])
+  })
+
+/** Of what is given in a case, that which holds in every case of its verdict; all of it where they have nothing in common. */
+function setsApart({ given, sexing }: Case, cases: readonly Case[]): string {
+  const alike = cases.filter((other) => other.sexing.verdict === sexing.verdict)
+  const common = facts(given).filter(([subject, fact]) =>
+    alike.every((other) => facts(other.given).some(([s, f]) => s === subject && f === fact)),
+  )
+  const bySubject = Map.groupBy(common, ([subject]) => subject)
+  return common.length === 0
+    ? given
+    : [...bySubject].map(([subject, own]) => subject + own.map(([, fact]) => fact).join(', ')).join(', and ')
+}
+
 const sexable = { yes: 'sexable', partly: 'partly sexable', no: 'not sexable' } as const
 
 /** Several cases: what it hangs on. Of each verdict the likeliest case is told, the likeliest verdict first. */
 function dependsLine(cases: readonly Case[]): string {
   const told = [...new Map(cases.toReversed().map((one) => [one.sexing.verdict, one])).values()].toReversed()
   const [likeliest, ...others] = told.toSorted((a, b) => b.weight - a.weight)
-  if (others.length === 0) return verdictLine(likeliest!)
-  const clause = ({ given, sexing }: Case): string =>
-    given === 'otherwise' ? `otherwise ${sexable[sexing.verdict]}` : `${sexable[sexing.verdict]} if ${given}`
+  if (others.length === 0)
+    return verdictLine(likeliest!, cases.every((one) => mixOf(one) === mixOf(likeliest!)) ? undefined : '')
+  const clause = (one: Case): string => {
+    const given = setsApart(one, cases)
+    return given === 'otherwise'
+      ? `otherwise ${sexable[one.sexing.verdict]}`
+      : `${sexable[one.sexing.verdict]} if ${given}`
+  }
   const inOrder = [likeliest!, ...others].toSorted(
     (a, b) => Number(a.given === 'otherwise') - Number(b.given === 'otherwise'),
   )

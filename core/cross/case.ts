@@ -43,9 +43,7 @@ export function toCase(
   const loci = telling(out)
   return {
     weight: weight * pair.weight,
-    given: [pair.as && `bred from ${pair.as}`, givenWords(doubts, founders, ways, parentsIn(pair))]
-      .filter(Boolean)
-      .join(', and '),
+    given: [pair.as, givenWords(doubts, founders, ways, parentsIn(pair))].filter(Boolean).join(', and '),
     howToTell: cases.length > 1 ? howToTell(doubts, founders) : '',
     cockerels: lookShares(out.M, loci, told),
     pullets: lookShares(out.F, loci, told),

@@ -25,7 +25,11 @@ export function pairs({ sire, dam }: Mating): readonly Pair[] {
       sire: s.pedigree,
       dam: d.pedigree,
       weight: alike ? s.weight : s.weight * d.weight,
-      as: alike ? s.as : [s.as && `cock: ${s.as}`, d.as && `hens: ${d.as}`].filter(Boolean).join('; '),
+      as: alike
+        ? s.as && `both are bred from ${s.as}`
+        : [s.as && `the cock is bred from ${s.as}`, d.as && `the hens are bred from ${d.as}`]
+            .filter(Boolean)
+            .join(', and '),
     })),
   )
 }

@@ -26,7 +26,20 @@ const wingWorth = 0.3
 const pureBreed = ({ sire, dam }: Mating): string | undefined =>
   sire.breed !== undefined && sire.breed === dam.breed ? sire.breed : undefined
 
-function judge(pair: Pair, mating: Mating, wing: boolean, colourTold: boolean): (settled: Settled) => Judged<Result> {
+/**
+ * Chicks of a cross-bred parent are many kinds anyway, and no kind makes a case, but for what white hides further back
+ * and for how a named hybrid was made.
+ */
+export const manyKinds = (pair: Pair, founders: readonly Founder[]): boolean =>
+  bredOn(pair) && pair.as === '' && !founders.some(({ hides }) => hides)
+
+function judge(
+  pair: Pair,
+  mating: Mating,
+  wing: boolean,
+  colourTold: boolean,
+  many: boolean,
+): (settled: Settled) => Judged<Result> {
   const done = new Map<string, Judged<Result>>()
   return (settled) => {
     const key = [...settled].map(([id, { genotype }]) => id + JSON.stringify(genotype)).join(';')
@@ -39,7 +52,7 @@ function judge(pair: Pair, mating: Mating, wing: boolean, colourTold: boolean): 
     const sexing = sexHatch(hatch, pureBreed(mating), why, wing)
     const judged = {
       result: { outcome: out, sexing },
-      signature: signature(out, sexing, bredOn(pair)),
+      signature: signature(out, sexing, many),
       verdict: sexing.verdict,
     }
     done.set(key, judged)
@@ -80,7 +93,7 @@ export function play(pair: Pair, mating: Mating): Played {
   const wing = wingChance(pair.sire, pair.dam)
   const colourTold = founders.some(({ colourOpen }) => !colourOpen)
   const cases = (byWing: boolean): Played => {
-    const judged = judge(pair, mating, byWing || wing === 'known', colourTold)
+    const judged = judge(pair, mating, byWing || wing === 'known', colourTold, manyKinds(pair, founders))
     const decisive = all.filter((doubt) => isDecisive(doubt, byWing, colourTold))
     const doubts = materialDoubts(decisive, judged, mostDoubts(pair, founders))
     const ways = waysToSettle(doubts).map((way) => ({ ...way, ...judged(way.settled) }))

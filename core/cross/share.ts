@@ -49,18 +49,42 @@ function varied({ traits, whole }: Brood, trait: string, own: string): string {
 
 const withoutRules = (look: Look): Look => ({ ...look, rules: [...new Set(look.rules)] })
 
+/** The shank without what black plumage does to it. */
+const shankBelow = (shank: string): string => shank.replaceAll(/\b(?:dark|dusky) (?=\w)/g, '')
+
+/** Kinds that differ in feathering speed alone are one where it is not known. */
+function shownKinds(kinds: readonly ChickKind[], wingTold: boolean): readonly ChickKind[] {
+  if (wingTold) return kinds
+  const merged = new Map<string, ChickKind>()
+  for (const kind of kinds) {
+    const { chick, ...rest } = kind.look
+    const key = JSON.stringify([
+      { ...chick, wing: '' },
+      { ...rest, rules: [], hedges: [] },
+    ])
+    const same = merged.get(key)
+    merged.set(key, same ? together(same, kind) : kind)
+  }
+  return [...merged.values()].toSorted((a, b) => b.share - a.share)
+}
+const together = (a: ChickKind, b: ChickKind): ChickKind => ({
+  share: a.share + b.share,
+  look: a.look,
+  genotypes: [...a.genotypes, ...b.genotypes],
+})
+
 type Told = { readonly wing: boolean; readonly colour: boolean }
 const colourOpen = 'depends on the parents’ colours, which are not told'
 
 /** @param told whether the parents' feathering speed and colours are known: what is not known is not shown */
 export function lookShares(brood: Brood, loci: readonly string[], told: Told): readonly LookShare[] {
-  return brood.kinds.map(({ share, look, genotypes }: ChickKind) => ({
+  return shownKinds(brood.kinds, told.wing).map(({ share, look, genotypes }) => ({
     share,
     down: told.colour ? look.chick.words : colourOpen,
     headSpot:
       look.chick.headSpotClear === 'no' && look.chick.headSpot !== 'none' ? 'hidden' : spotWords[look.chick.headSpot],
     adult: told.colour ? look.plumage.words : colourOpen,
-    shank: varied(brood, 'shank', look.shank),
+    shank: told.colour ? varied(brood, 'shank', look.shank) : shankBelow(varied(brood, 'shank', look.shank)),
     comb: varied(brood, 'comb', look.form.comb),
     feathering: told.wing ? look.chick.wing : 'unknown',
     form: formWords(look.form),

@@ -43,10 +43,10 @@ const eggs = ({ F }: Outcome): string =>
 /**
  * Two outcomes of one signature are one case to a keeper.
  *
- * @param bredOn a parent is cross-bred: where its chicks cannot be sexed they are many kinds anyway, and no kind makes a case
+ * @param many the chicks are many kinds anyway, and where they cannot be sexed no kind makes a case
  */
-export function signature(outcome: Outcome, { verdict, signs }: Sexing, bredOn: boolean): string {
+export function signature(outcome: Outcome, { verdict, signs }: Sexing, many: boolean): string {
   const sign = verdict === 'yes' ? signs[0]?.sign : undefined
-  const looks = bredOn && verdict === 'no' ? [] : [family(outcome, 'M', sign), family(outcome, 'F', sign)]
+  const looks = many && verdict === 'no' ? [] : [family(outcome, 'M', sign), family(outcome, 'F', sign)]
   return [verdict, sign, ...looks, eggs(outcome), outcome.dies.toFixed(1)].join(' | ')
 }

@@ -29,6 +29,8 @@ export function whyNot(sire: Genotype, dam: Genotype, hatch: Hatch, colourTold: 
       ? 'both parents are silver, so every chick is'
       : 'a silver cock makes sons and daughters silver alike; the silver must be on the hen'
   if (!hidden && mixed(sire, 'S')) return 'the cock carries gold and silver both, so sons and daughters come in either'
+  if (silverHen && pure(sire, 'S', 's+') && (has(sire, 'I', 'I') || has(dam, 'I', 'I')))
+    return 'dominant white pales the down, so that gold and silver cannot be read in it'
   if (hidden && silverHen && dark(sire) && !dark(dam)) return 'the cock’s black hides gold and silver in the chicks'
   if (!hidden && !silverHen) return 'the hens have no silver and no bars to give to their sons alone'
   return 'cockerels and pullets hatch in the same down, and the hens have no bars to give to their sons alone'

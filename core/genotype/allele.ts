@@ -55,7 +55,7 @@ function withoutPlus(text: string): NamedAllele | undefined {
  * Undefined where the catalogue has none, or where the letters fit two (`LAV`, `ID`, `S+`).
  */
 export function alleleNamed(text: string): NamedAllele | undefined {
-  const symbol = also[text] ?? text
+  const symbol = Object.hasOwn(also, text) ? also[text]! : text
   const match = only(exact.get(symbol)) ?? (symbol.includes('+') ? withPlus(symbol) : withoutPlus(symbol))
   return match ?? zForm(symbol)
 }

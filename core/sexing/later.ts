@@ -13,8 +13,9 @@ const modal = (classes: readonly LookClass[], word: (look: Look) => string): str
 
 const barred = ({ plumage }: Look): string =>
   plumage.barring === 'none' || plumage.white ? 'no bars in the wing feathers' : 'bars in the wing feathers'
+/** Colour that shows in a black bird's hackle alone comes too late to be a sign; white feathers tell where they are silver. */
 const silvered = ({ plumage }: Look): string =>
-  plumage.white || plumage.red === 'none'
+  plumage.red === 'none' || plumage.pattern === 'solid with leakage'
     ? 'nothing to read'
     : ['silver', 'white', 'brassy silver', 'cream', 'straw'].includes(plumage.red)
       ? 'white or silver in the new feathers'

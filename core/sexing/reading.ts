@@ -40,12 +40,17 @@ function downColour(look: Look, all: readonly Look[]): Noted {
   return noted
 }
 
-function headSpot({ chick }: Look, all: readonly Look[]): Noted {
-  if (chick.headSpotClear === 'no' || chick.headSpot === 'hidden') return { none: 1 }
+const showsSpot = ({ chick }: Look): boolean => chick.headSpotClear !== 'no' && chick.headSpot !== 'hidden'
+const spotOf = ({ chick }: Look): Look['chick']['headSpot'] => (chick.headSpot === 'blurred' ? 'large' : chick.headSpot)
+
+/** A spot that nothing can show is noted as none; it is nothing that another chick could be taken to have. */
+function headSpot(look: Look, all: readonly Look[]): Noted {
+  if (!showsSpot(look)) return { none: 1 }
+  const { chick } = look
   const { clear, faint, size } = signs['head spot'].misread
   const missed = chick.headSpotClear === 'clear' ? clear.rate : faint.rate
-  const spots = new Set(all.map((l) => (l.chick.headSpot === 'blurred' ? 'large' : l.chick.headSpot)))
-  const shown = chick.headSpot === 'blurred' ? 'large' : chick.headSpot
+  const spots = new Set(all.filter(showsSpot).map(spotOf))
+  const shown = spotOf(look)
   const sized = (shown === 'large' && spots.has('small')) || (shown === 'small' && spots.has('large'))
   if (chick.headSpot === 'none')
     return spots.size > 1 ? { none: 1 - missed, [spots.has('small') ? 'small' : 'large']: missed } : { none: 1 }

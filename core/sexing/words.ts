@@ -34,10 +34,15 @@ function common(classes: readonly LookClass[], word: (look: Look) => string): st
   const shares = new Map<string, number>()
   for (const { share, look } of classes) shares.set(word(look), (shares.get(word(look)) ?? 0) + share)
   const ranked = [...shares].filter(([, share]) => share > 0.04).toSorted((a, b) => b[1] - a[1])
-  return ranked
-    .slice(0, 2)
-    .map(([words]) => words)
-    .join(', or ')
+  return either(ranked.slice(0, 2).map(([words]) => words))
+}
+
+/** 'black or blue-grey, pale-bellied down' where two wordings part in their first word only, else 'this, or that'. */
+function either([one = '', other]: readonly string[]): string {
+  if (other === undefined) return one
+  const [first = '', second = ''] = [one, other].map((words) => words.split(/,? /)[0])
+  const rest = one.slice(first.length)
+  return first !== '' && rest === other.slice(second.length) ? `${first} or ${other}` : `${one}, or ${other}`
 }
 
 export function describe(

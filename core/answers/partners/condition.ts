@@ -32,7 +32,7 @@ function provenBlue(pair: readonly BirdRef[], goals: readonly Goal[]): string | 
 /** What has to be true of the parents for the sexing to work, where the bot cannot know it. */
 function provenSexing({ cases }: Crossed, candidate: BirdRef, worded: Case): string | undefined {
   const works = cases.filter((one) => sexingWorth(one) > worksAbove)
-  const given = worded.given.replaceAll(ofEggs, '').replace(/^bred from (cock|hens): /, 'the $1 came from ')
+  const given = worded.given.replaceAll(ofEggs, '')
   if (works.length > 0 && works.length < cases.length && given) return given
   if (works[0]?.sexing.signs[0]?.sign === 'wing feathers') return fastOverSlow
   return whiteBird(candidate) && works.length > 0 ? provenSilver : undefined

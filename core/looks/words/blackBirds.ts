@@ -1,7 +1,7 @@
 // core/looks/words/blackBirds.ts: black birds in words: solid, with colour in the hackle, birchen.
 import type { Sex } from '../../vocabulary.ts'
 import type { Draft } from '../rule.ts'
-import { barred, bars, black, hackle } from './parts.ts'
+import { barred, bars, black, hackle, whiteTurned } from './parts.ts'
 
 export function solid(d: Draft): string {
   if (d.black === 'splash') return barred(d) ? 'splash, the bars hard to see' : 'splash (pale with blue flecks)'
@@ -22,5 +22,7 @@ export function birchen(sex: Sex, d: Draft): string {
   if (sex === 'M')
     return `${black(d)} with ${copper} hackle, shoulder and saddle${d.base === 'E^R' ? '' : ', some in the breast'}${all}`
   if (d.base === 'E^R') return `${black(d)} with ${copper} hackle and edged breast${all}`
-  return `dark, with ${copper} hackle and some stippling${all}`
+  return whiteTurned(d)
+    ? `creamy white with ${copper} hackle${all}`
+    : `dark, with ${copper} hackle and some stippling${all}`
 }

@@ -52,13 +52,16 @@ export const listed = (...parts: readonly string[]): string => parts.filter(Bool
 
 /** Silver and white parts cannot show white bars; there only the dark parts do. */
 const palePlumage = (d: Draft): boolean => ['silver', 'brassy silver', 'white', 'none'].includes(d.red)
+/** White bars do not show where dominant white has made the dark parts white. */
+export const darkBars = (d: Draft): boolean => barred(d) && !whiteTurned(d)
 /** The black parts, with bars where there are any: 'black', 'barred', 'barred blue'. */
 export const dark = (d: Draft): string =>
-  barred(d) ? (d.black === 'black' ? 'barred' : `barred ${black(d)}`) : black(d)
+  darkBars(d) ? (d.black === 'black' ? 'barred' : `barred ${black(d)}`) : black(d)
 export const bars = (d: Draft): string =>
   !barred(d) ? '' : d.barring === 'double dose' ? 'broadly barred with white' : 'barred with white'
 
 /** A red body shows white bars itself; a white one shows bars on its dark parts alone. */
 export const barredBody = (d: Draft): string =>
   barred(d) && !palePlumage(d) ? `${body(d)} ${bars(d)}, with` : `${body(d)} with`
-export const ends = (d: Draft): string => (barred(d) ? 'dark-barred hackle and tail' : `${black(d)} in hackle and tail`)
+export const ends = (d: Draft): string =>
+  darkBars(d) ? 'dark-barred hackle and tail' : `${black(d)} in hackle and tail`

@@ -1,0 +1,135 @@
+// test/core/crosses/readThrough.test.ts: what a breeder would stumble over, held over many matings at once, and each slip once found.
+import { describe, expect, test } from 'vitest'
+import { answerCross } from '../../../core/answers/cross.ts'
+import { express } from '../../../core/looks/express.ts'
+import { mate } from '../../../core/cross/mate.ts'
+import type { Case, LookShare } from '../../../core/answer.ts'
+import type { Genotype } from '../../../core/vocabulary.ts'
+import { matings, parentsOf, questionOf } from '../../tools/crossTable/matings.ts'
+
+const plain = { hen: false, reverse: false }
+const casesOf = (mating: string): readonly Case[] => {
+  const { sire, dam } = parentsOf(mating)
+  return mate(sire, dam, plain).cases
+}
+const chicks = ({ cockerels, pullets }: Case): readonly LookShare[] => [...cockerels, ...pullets]
+const summaryOf = (mating: string): string => answerCross(questionOf(mating)).summary
+
+describe.each(matings)('%s', (mating) => {
+  const cases = casesOf(mating)
+
+  test('a white bird has no bars, and white-turned parts are not called dark or black', () => {
+    for (const { look, adult } of cases.flatMap(chicks)) {
+      if (look.plumage.white) expect(adult).not.toMatch(/barred|\bblack\b/)
+      if (look.plumage.black.startsWith('white')) expect(adult).not.toMatch(/dark-barred|dark marks|stippl|\bblack\b/)
+    }
+  })
+
+  test('bars come from a barred parent, and two doses to cocks alone', () => {
+    for (const { pullets } of cases)
+      for (const { look } of pullets) expect(look.plumage.barring).not.toBe('double dose')
+  })
+
+  test('no two kinds of one sex read alike in all that is known', () => {
+    for (const { cockerels, pullets } of cases)
+      for (const kinds of [cockerels, pullets]) {
+        const words = kinds.map((kind) =>
+          JSON.stringify({ ...kind, share: 0, alleles: '', look: kind.look.chick.groundClear }),
+        )
+        expect(new Set(words).size).toBe(words.length)
+      }
+  })
+
+  test('a sign names a difference, and one that tells nothing is not shown', () => {
+    for (const { sexing } of cases)
+      for (const { sign, cockerel, pullet } of sexing.signs) {
+        expect({ sign, same: cockerel === pullet }).toEqual({ sign, same: false })
+        expect(`${sign}: ${cockerel} / ${pullet}`).not.toMatch(/no spot to be seen \/ no spot on the head$/)
+      }
+  })
+
+  test('the summary is short, opens with the verdict and keeps to what it hangs on', () => {
+    const summary = summaryOf(mating)
+    expect(summary.length).toBeLessThanOrEqual(160)
+    expect(summary).toMatch(
+      /^(Yes|Partly|Not sexable|It depends|Sexing at hatch hangs|(?:Half|A quarter|Three quarters|Two thirds|[^.;]*); (?:not sexable|sexing))/,
+    )
+    if (summary.startsWith('It depends')) expect(summary).not.toContain('blue egg')
+  })
+})
+
+const bird = (genotype: Genotype, sex: 'M' | 'F') => express(sex, genotype).plumage.words
+const ground: Genotype = { E: ['e^Wh', 'e^Wh'], S: ['s+', 's+'] }
+
+describe('dominant white over other patterns', () => {
+  test('barred red with white tail: no dark bars are left', () => {
+    const words = bird({ ...ground, Co: ['Co', 'Co'], I: ['I', 'i+'], B: ['B', 'b+'] }, 'M')
+    expect(words).toBe('golden buff barred with white, with white in hackle and tail')
+  })
+
+  test('a birchen hen is white with a coloured hackle, not dark', () => {
+    expect(bird({ E: ['E^R', 'e^b'], S: ['s+'], I: ['I', 'i+'] }, 'F')).toBe('creamy white with copper hackle')
+  })
+
+  test('red-tailed white and mottled birds are not called buff columbian', () => {
+    expect(bird({ ...ground, Co: ['Co', 'Co'], I: ['I', 'I'] }, 'M')).not.toContain('columbian')
+    expect(bird({ ...ground, Co: ['Co', 'Co'], mo: ['mo', 'mo'] }, 'M')).toMatch(/mille fleur/)
+    expect(bird({ ...ground, Co: ['Co', 'Co'], mo: ['mo', 'mo'] }, 'M')).not.toContain('columbian')
+  })
+})
+
+describe('later signs', () => {
+  test('white cockerels and red pullets are told by their new feathers', () => {
+    const [one] = casesOf('New Hampshire x Rhode Island White')
+    expect(one!.sexing.laterSign).toMatchObject({ sign: 'plumage', window: 'from 4 to 6 weeks' })
+  })
+
+  test('colour in the hackle of a black bird comes too late for that', () => {
+    const [one] = casesOf('{E/E s+/s+} x {e^Wh/e^Wh S/-}')
+    expect(one!.cockerels[0]!.look.plumage.pattern).toBe('solid with leakage')
+    expect(one!.sexing.laterSign!.window).toBe('from 6 to 12 weeks')
+  })
+})
+
+describe('birds bred on', () => {
+  test('Black sex-link hens under a red cock: half the chicks black, or all of them, by what their sire was', () => {
+    const cases = casesOf('Rhode Island Red x Black sex-link')
+    expect(cases.map(({ given }) => given)).toEqual([
+      'the hens are bred from Rhode Island Red on Barred Plymouth Rock',
+      'the hens are bred from Black Australorp on Barred Plymouth Rock',
+    ])
+    const black = cases.map((one) =>
+      one.pullets.filter(({ down }) => down.startsWith('black')).reduce((sum, { share }) => sum + share, 0),
+    )
+    expect(black[0]).toBeCloseTo(0.5, 6)
+    expect(black[1]).toBeCloseTo(1, 6)
+  })
+
+  test('Silkie by Minorca, second generation: 9 black to 3 game to 4 white where no black is under the white (Davenport 1909, Table 58)', () => {
+    const cases = casesOf('(White Silkie x Black Minorca) x (White Silkie x Black Minorca)')
+    const game = cases.find(({ given }) => given.includes('not black under the white'))!
+    const share = (test: RegExp): number =>
+      game.cockerels.filter(({ adult }) => test.test(adult)).reduce((sum, one) => sum + one.share, 0)
+    expect(share(/^white/)).toBeCloseTo(4 / 16, 6)
+    expect(share(/^black/)).toBeCloseTo(9 / 16, 6)
+    expect(share(/back/)).toBeCloseTo(3 / 16, 6)
+  })
+
+  test('the summary tells no mix that holds in one case only', () => {
+    expect(summaryOf('(White Silkie x Black Minorca) x (White Silkie x Black Minorca)')).not.toMatch(/quarter/)
+  })
+})
+
+test('where the colours are not told, neither is what black does to the shanks', () => {
+  for (const { shank } of casesOf('Frizzle x Frizzle').flatMap(chicks)) expect(shank).not.toMatch(/dusky|dark /)
+})
+
+test('gold and silver unread under dominant white: the reason says so', () => {
+  const [one] = casesOf('{e+/e+ s+/s+ i+/i+} x {e+/e+ S/- I/I}')
+  expect(one!.sexing.why).toBe('dominant white pales the down, so that gold and silver cannot be read in it')
+})
+
+test('two downs of each sex are told in one breath', () => {
+  const [sign] = casesOf('Chocolate Orpington x Blue Orpington')[0]!.sexing.signs
+  expect(sign).toMatchObject({ pullet: 'mauve or chocolate, pale-bellied down' })
+})
