@@ -154,7 +154,7 @@ function commonest(runs: Runs, most: number, named: ReadonlySet<number>): readon
     .map((cell) => colours[cell]!)
 }
 const areaWeight = 8
-const namedWeight = 12
+const namedWeight = 6
 
 /** As it lies in memory: red in the lowest byte. */
 const fromHex = (colour: string): number => Buffer.from(`${colour.slice(1)}ff`, 'hex').readUInt32LE()

@@ -15,9 +15,9 @@ export type Raster = {
 const mostBytes = 60_000
 /** Each step gives a smaller file and costs some sharpness; most pictures need only the first. */
 const steps = [
-  { coarser: 1, colours: 48 },
-  { coarser: 1, colours: 32 },
-  { coarser: 0.84, colours: 32 },
+  { coarser: 1, colours: 80 },
+  { coarser: 1, colours: 40 },
+  { coarser: 0.84, colours: 40 },
 ] as const
 
 /** A tall picture is drawn coarser, so that it is made in time; never so coarse that it cannot be read. */
