@@ -1,6 +1,4 @@
 // bot/ask.ts: the command line: one message, a file of messages, or a flock statement in; answers on stdout, nothing else.
-import { enableCompileCache } from 'node:module'
+import { perform } from './ask/perform.ts'
 
-enableCompileCache()
-const { perform } = await import('./ask/perform.ts')
 process.exitCode = await perform(process.argv.slice(2))
