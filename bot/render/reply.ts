@@ -17,7 +17,7 @@ import { sourceBlocks } from './sources.ts'
 import { asText } from './text.ts'
 import type { Document } from './document.ts'
 import type { Reply } from '../transport.ts'
-import type { Answer, Caution } from '../../core/answer.ts'
+import type { Answer } from '../../core/answer.ts'
 import type { Question } from '../../core/question.ts'
 
 type Silent = Extract<Answer, { kind: 'silent' }>
@@ -47,14 +47,11 @@ function matter(answer: Exclude<Answer, Silent>, question: Question, asked: Aske
   }
 }
 
-/** Known to every keeper, so not said beside each cross; whoever plans a hatch or asks about welfare is told. */
-const due = (answer: Answer, topic: Caution['topic']): boolean => answer.kind !== 'cross' || topic !== 'surplus-males'
-
 /** At most one caution, unless welfare or everything was asked for. */
 function cautions(answer: Answer, asked: Asked): Document {
   if (!('cautions' in answer)) return []
   if (wants(asked, 'welfare', 'more')) return answer.cautions.map(({ text }) => line(text))
-  const first = answer.cautions.find(({ topic }) => due(answer, topic))
+  const [first] = answer.cautions
   return first ? [line(first.text)] : []
 }
 

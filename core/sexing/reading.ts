@@ -35,7 +35,9 @@ function downColour(look: Look, all: readonly Look[]): Noted {
     return clear === 'no' ? 0.5 : rates[clear].rate
   }
   const noted: Record<string, number> = {}
-  for (const other of others) noted[other] = flip(other) / others.length
+  const rate = Math.max(0, ...others.map(flip))
+  const likeliest = others.filter((other) => flip(other) === rate) // it is taken for what is most like it
+  for (const other of likeliest) noted[other] = rate / likeliest.length
   noted[shown] = 1 - Object.values(noted).reduce((sum, p) => sum + p, 0)
   return noted
 }
