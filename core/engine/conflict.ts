@@ -2,7 +2,9 @@
 // A smallest such set in the sense that every one of it is needed: QuickXplain, Junker 2004 (AAAI).
 import { chanceOf } from './ask.ts'
 import { collect, evidence } from './eliminate.ts'
-import { doubles, fractions, type Tables } from './factor.ts'
+import { doubles } from './doubles.ts'
+import type { Tables } from './factor.ts'
+import { fractions } from './fractions.ts'
 import type { Pedigree } from './pedigree.ts'
 import { plan } from './plan.ts'
 import { prepare } from './prepare.ts'
@@ -40,7 +42,7 @@ const only = (pedigree: Pedigree, taken: readonly Taken[]): Pedigree => ({
 })
 
 /** Doubles first; where they say never, fractions decide. */
-export const possible = (pedigree: Pedigree): boolean => canBe(pedigree, doubles) || canBe(pedigree, fractions)
+const possible = (pedigree: Pedigree): boolean => canBe(pedigree, doubles) || canBe(pedigree, fractions)
 
 function canBe<T, W, S>(pedigree: Pedigree, tables: Tables<T, W, S>): boolean {
   const prepared = prepare(pedigree, { uses: [], birds: [], together: [] }, tables)

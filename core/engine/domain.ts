@@ -6,7 +6,7 @@ import type { Lumped } from './lump.ts'
 /** A set of diplotypes. Equal sets are the same object, so what is worked out for one serves the whole flock. */
 export type Domain = { readonly id: number; readonly codes: readonly number[] }
 
-export type Trio = readonly [chick: Domain, sire: Domain, dam: Domain]
+type Trio = readonly [chick: Domain, sire: Domain, dam: Domain]
 
 export type Domains = {
   readonly of: (codes: readonly number[]) => Domain

@@ -1,5 +1,5 @@
-// core/engine/factor.ts: tables of nonnegative weights over small variables: multiply, sum out, divide, in doubles or fractions.
-import { f64, gcd, ratio, type Ratio, rational, type Ring } from './num.ts'
+// core/engine/factor.ts: what is asked of tables of nonnegative weights over small variables, and where their cells stand in each other.
+import type { Ring } from './num.ts'
 
 /** The variables of a table, slowest first; the table is row-major. */
 export type Scope = readonly number[]
@@ -69,126 +69,14 @@ function offsets(
   from: number,
   to: number,
 ): Int32Array {
-  let at = Int32Array.of(0)
-  for (let i = from; i < to; i += 1) {
-    const size = sizes[scope[i]!]!
-    const next = new Int32Array(at.length * size)
-    for (let k = 0, n = 0; k < at.length; k += 1)
-      for (let s = 0; s < size; s += 1, n += 1) next[n] = at[k]! + s * strides[i]!
-    at = next
+  let cells = 1
+  for (let i = from; i < to; i += 1) cells *= sizes[scope[i]!]!
+  const at = new Int32Array(cells)
+  let filled = 1 // the first cells, over the fastest variables so far; each further value of the next one repeats them
+  for (let i = to - 1; i >= from; i -= 1) {
+    const repeats = filled * sizes[scope[i]!]!
+    for (let k = filled; k < repeats; k += 1) at[k] = at[k - filled]! + strides[i]!
+    filled = repeats
   }
   return at
 }
-
-type Doubles = Placed<Float64Array>
-
-function sumOne(sums: Float64Array, { outer, inner }: Index, one: Doubles): void {
-  const [a, innerA] = [one.weights, one.at.inner]
-  for (let i = 0; i < outer.length; i += 1) {
-    const [base, baseA] = [outer[i]!, one.at.outer[i]!]
-    for (let j = 0; j < inner.length; j += 1) sums[base + inner[j]!]! += a[baseA + innerA[j]!]!
-  }
-}
-
-function sumTwo(sums: Float64Array, { outer, inner }: Index, one: Doubles, two: Doubles): void {
-  const [a, innerA, b, innerB] = [one.weights, one.at.inner, two.weights, two.at.inner]
-  for (let i = 0; i < outer.length; i += 1) {
-    const [base, baseA, baseB] = [outer[i]!, one.at.outer[i]!, two.at.outer[i]!]
-    for (let j = 0; j < inner.length; j += 1) sums[base + inner[j]!]! += a[baseA + innerA[j]!]! * b[baseB + innerB[j]!]!
-  }
-}
-
-function sumThree(sums: Float64Array, { outer, inner }: Index, one: Doubles, two: Doubles, three: Doubles): void {
-  const [a, innerA, b, innerB] = [one.weights, one.at.inner, two.weights, two.at.inner]
-  const [c, innerC] = [three.weights, three.at.inner]
-  for (let i = 0; i < outer.length; i += 1) {
-    const [base, baseA, baseB, baseC] = [outer[i]!, one.at.outer[i]!, two.at.outer[i]!, three.at.outer[i]!]
-    for (let j = 0; j < inner.length; j += 1)
-      sums[base + inner[j]!]! += a[baseA + innerA[j]!]! * b[baseB + innerB[j]!]! * c[baseC + innerC[j]!]!
-  }
-}
-
-export const doubles: Tables<number, Float64Array, number> = {
-  ring: f64,
-  table: (cells) => ({ weights: Float64Array.from(cells), scale: 0 }),
-  ones: (cells) => new Float64Array(cells).fill(1),
-  product: ({ weights: a, at: atA }, { weights: b, at: atB }) => {
-    const [innerA, innerB] = [atA.inner, atB.inner]
-    const into = new Float64Array(atA.outer.length * innerA.length)
-    for (let i = 0, k = 0; i < atA.outer.length; i += 1) {
-      const [baseA, baseB] = [atA.outer[i]!, atB.outer[i]!]
-      for (let j = 0; j < innerA.length; j += 1, k += 1) into[k] = a[baseA + innerA[j]!]! * b[baseB + innerB[j]!]!
-    }
-    return into
-  },
-  sum: ([one, two, three], at, cells) => {
-    const sums = new Float64Array(cells)
-    if (one === undefined) return sums
-    if (two === undefined) sumOne(sums, at, one)
-    else if (three === undefined) sumTwo(sums, at, one, two)
-    else sumThree(sums, at, one, two, three)
-    return sums
-  },
-  over: (a, b) => ({ weights: a.map((x, i) => (x === 0 ? 0 : x / b[i]!)), scale: 0 }),
-  power: (a, n) => a.map((x) => x ** n),
-  settle: (weights) => {
-    let largest = 0
-    for (const x of weights) if (x > largest) largest = x
-    const exponent = largest === 0 ? 0 : Math.floor(Math.log2(largest))
-    if (exponent !== 0) for (let i = 0; i < weights.length; i += 1) weights[i]! *= 2 ** -exponent
-    return exponent
-  },
-  total: (weights) => weights.reduce((sum, x) => sum + x, 0),
-  shares: (weights) => {
-    const total = doubles.total(weights)
-    return Array.from(weights, (x) => x / total)
-  },
-  unit: 0,
-  join: (a, b) => a + b,
-  raise: (a, n) => a * n,
-  value: (mass, scale) => mass * 2 ** scale,
-}
-
-export const fractions: Tables<Ratio, bigint[], Ratio> = {
-  ring: rational,
-  table: (cells) => {
-    const shared = cells.reduce((sum, { d }) => lcm(sum, d), 1n)
-    const weights = cells.map(({ n, d }) => (n * shared) / d)
-    return { weights, scale: rational.over(fractions.settle(weights), ratio(shared)) }
-  },
-  ones: (cells) => Array.from({ length: cells }, () => 1n),
-  product: (a, b) => {
-    const other = cellsOf(b)
-    return cellsOf(a).map((x, k) => x * other[k]!)
-  },
-  sum: (of, at, cells) => {
-    const sums = Array.from({ length: cells }, () => 0n)
-    const factors = of.filter((placed) => placed !== undefined).map(cellsOf)
-    placesOf(at).forEach((place, k) => (sums[place]! += factors.reduce((product, cells) => product * cells[k]!, 1n)))
-    return sums
-  },
-  over: (a, b) => {
-    const shared = b.reduce((sum, x) => (x === 0n ? sum : lcm(sum, x)), 1n)
-    return { weights: a.map((x, i) => (x === 0n ? 0n : x * (shared / b[i]!))), scale: ratio(1n, shared) }
-  },
-  power: (a, n) => a.map((x) => x ** BigInt(n)),
-  settle: (weights) => {
-    const shared = weights.reduce(gcd, 0n)
-    if (shared > 1n) weights.forEach((x, i) => (weights[i] = x / shared))
-    return ratio(shared === 0n ? 1n : shared)
-  },
-  total: (weights) => ratio(weights.reduce((sum, x) => sum + x, 0n)),
-  shares: (weights) => {
-    const total = weights.reduce((sum, x) => sum + x, 0n)
-    return weights.map((x) => ratio(x, total))
-  },
-  unit: rational.one,
-  join: rational.times,
-  raise: ({ n, d }, times) => (times < 0 ? raised(d, n, -times) : raised(n, d, times)),
-  value: rational.times,
-}
-
-const raised = (n: bigint, d: bigint, times: number): Ratio => ({ n: n ** BigInt(times), d: d ** BigInt(times) })
-const placesOf = ({ outer, inner }: Index): number[] => [...outer].flatMap((base) => Array.from(inner, (j) => base + j))
-const cellsOf = ({ weights, at }: Placed<bigint[]>): bigint[] => placesOf(at).map((place) => weights[place]!)
-const lcm = (a: bigint, b: bigint): bigint => (a / gcd(a, b)) * b

@@ -4,6 +4,7 @@ import { type Domains, domains } from './domain.ts'
 import { founderWeights } from './founder.ts'
 import { type Inheritance, inheritance } from './inherit.ts'
 import type { Lumped } from './lump.ts'
+import { memo } from './memo.ts'
 import type { Ring } from './num.ts'
 import type { Bird, Pedigree } from './pedigree.ts'
 import { type Seen, seenThrough } from './seen.ts'
@@ -66,15 +67,3 @@ export function frame<T>(pedigree: Pedigree, lumped: readonly Lumped[], ring: Ri
 /** Where its diplotype comes from: its parents, a prior of its own, or the population. */
 const origin = ({ id, parents, prior }: Bird, { from }: Lumped): string =>
   parents ? 'bred ' : prior?.has(from) ? `own ${id} ` : 'population '
-
-function memo<A extends readonly unknown[], R>(
-  key: (...args: A) => string,
-  make: (...args: A) => R,
-): (...args: A) => R {
-  const known = new Map<string, R>()
-  return (...args) => {
-    const at = key(...args)
-    if (!known.has(at)) known.set(at, make(...args))
-    return known.get(at)!
-  }
-}

@@ -1,9 +1,10 @@
 // core/engine/further.ts: one more reading, worked only where it makes a difference.
 import { revise } from './eliminate.ts'
 import { indexOf, type Scaled, type Scope } from './factor.ts'
-import { litter, partsOf } from './leaf.ts'
+import { litter } from './leaf.ts'
 import { lump } from './lump.ts'
 import type { Leaf } from './model.ts'
+import { partsOf } from './part.ts'
 import { useOf } from './prepare.ts'
 import type { Outcome } from './outcome.ts'
 import { settled, stand, type Standing } from './stand.ts'

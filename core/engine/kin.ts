@@ -2,7 +2,7 @@
 // Chaining the parents' own distributions would be wrong there, so the pedigree is asked as a whole.
 import type { Genotype, Sex } from '../vocabulary.ts'
 import { askBird } from './ask.ts'
-import { doubles } from './factor.ts'
+import { doubles } from './doubles.ts'
 import { type Genome, kindsOf } from './genome.ts'
 import { askGenotype } from './item.ts'
 import { dominantFirst, type Hatches, type Listed, type Mating, type Parent, wildPair } from './mating.ts'

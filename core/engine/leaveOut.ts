@@ -1,5 +1,5 @@
 // core/engine/leaveOut.ts: which birds to leave out of a flock that is too much work: as few as will do, the least telling first.
-import { doubles } from './factor.ts'
+import { doubles } from './doubles.ts'
 import type { Item } from './item.ts'
 import type { Pedigree } from './pedigree.ts'
 import { plan } from './plan.ts'

@@ -8,7 +8,7 @@ import { f64 } from './num.ts'
  * How the alleles of a bird lie on its two strands where it has two unlike ones at several loci of a
  * group: `coupling` = the dominant ones together, `repulsion` = turn about, in map order.
  */
-export type Phase = 'coupling' | 'repulsion'
+type Phase = 'coupling' | 'repulsion'
 
 /**
  * A parent of known genotype (loci not listed are wild), or one bred from a mating, whose `genotype` is

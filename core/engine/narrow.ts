@@ -5,6 +5,7 @@ import type { Frame } from './frame.ts'
 import { pairCount } from './genome.ts'
 import { diplotypesOf } from './inherit.ts'
 import type { Lumped } from './lump.ts'
+import { memo } from './memo.ts'
 import type { Bird } from './pedigree.ts'
 import type { Reading } from './trait.ts'
 
@@ -29,7 +30,8 @@ export function narrow<T>(frame: Frame<T>, matters: readonly number[]): Narrowed
   const { birds } = frame.pedigree
   if (matters.some((bird) => !canBeAtAll(frame, birds[bird]!))) return undefined
   const left: Domain[][] = birds.map(() => [])
-  for (const bird of matters) left[bird] = startingDomains(frame, birds[bird]!)
+  const starting = startingDomains(frame)
+  for (const bird of matters) left[bird] = frame.lumped.map((_, group) => starting(birds[bird]!, group))
   const rules = rulesOf(frame, matters)
   const waiting = new Set(rules)
   const near: Rule[][] = birds.map(() => [])
@@ -50,12 +52,20 @@ const canBeAtAll = <T>(frame: Frame<T>, bird: Bird): boolean =>
     }),
   )
 
-const startingDomains = <T>(frame: Frame<T>, bird: Bird): Domain[] =>
-  frame.lumped.map((lumped, group) => {
-    const possible = (code: number): boolean =>
-      sexesOf(bird).some((sex) => fitsSex(lumped, code, sex) && !frame.ring.isZero(frame.own(bird, sex, group, code)))
-    return frame.domains[group]!.of(diplotypesOf(lumped, bird.sex).filter(possible))
-  })
+/** What a bird's own readings leave of each group; worked once for birds alike. */
+const startingDomains = <T>(frame: Frame<T>): ((bird: Bird, group: number) => Domain) =>
+  memo(
+    (bird: Bird, group: number) =>
+      sexesOf(bird)
+        .map((sex) => frame.ownName(bird, sex, group))
+        .join('\n'),
+    (bird: Bird, group: number) => {
+      const lumped = frame.lumped[group]!
+      const possible = (code: number): boolean =>
+        sexesOf(bird).some((sex) => fitsSex(lumped, code, sex) && !frame.ring.isZero(frame.own(bird, sex, group, code)))
+      return frame.domains[group]!.of(diplotypesOf(lumped, bird.sex).filter(possible))
+    },
+  )
 
 /** Something that ties the domains of some birds together; applied, it cuts them and names the birds it cut. */
 type Rule = { readonly birds: readonly number[]; readonly apply: (left: Domain[][]) => readonly number[] }

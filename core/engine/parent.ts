@@ -20,7 +20,7 @@ export const germsOf = (parent: Parent, sex: Sex, listed: Listed, hatches: Hatch
     : germsOfKnown(parent, sex, listed)
 
 export type Known = Extract<Parent, { readonly genotype: unknown; readonly cross?: never }>
-export type Bred = Extract<Parent, { readonly cross: unknown }>
+type Bred = Extract<Parent, { readonly cross: unknown }>
 
 function germsOfKnown(parent: Known, sex: Sex, listed: Listed): readonly Germ[] {
   const { one, other } = strandsOf(parent, listed)

@@ -3,7 +3,7 @@
 import type { Scope } from './factor.ts'
 
 /** One variable to be summed out of everything that touches it. */
-export type Bucket = {
+type Bucket = {
   readonly variable: number
   /** What the joint table ranges over: `variable`, slowest, so that it is summed out over a distance; then the later ones, latest first. */
   readonly scope: Scope

@@ -4,6 +4,7 @@ import { type Beliefs, collect, type Collected, distribute, evidence } from './e
 import type { Tables } from './factor.ts'
 import type { Classes, Item } from './item.ts'
 import { leafBelief } from './leaf.ts'
+import { memo } from './memo.ts'
 import { fitsSex } from './narrow.ts'
 import { budgetCells, type Outcome, tooLarge } from './outcome.ts'
 import type { Pedigree } from './pedigree.ts'
@@ -50,7 +51,8 @@ export function settled<T, W, S>(
 ): Outcome<Standing<T, W, S>> {
   const { mass, scale } = chanceOf(prepared, tables, evidence(collected))
   if (tables.ring.isZero(mass)) return { kind: 'impossible' }
-  const seen = item.through(prepared.frame.lumped)
+  const { groups, at } = item.through(prepared.frame.lumped)
+  const seen = { groups, at: memo((sex, diplotypes) => sex + diplotypes.join(), at) }
   const beliefs = distribute(collected)
   return {
     kind: 'answer',

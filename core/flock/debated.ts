@@ -43,7 +43,7 @@ export function debated(allele: string, locus: string): Debated {
 const exactly = (x: number): Ratio => readRatio(x) ?? rational.one
 
 /** Copies of the debated allele in a genotype, and of how many. */
-export function copiesIn(code: number): { readonly copies: number; readonly of: 1 | 2 } {
+function copiesIn(code: number): { readonly copies: number; readonly of: 1 | 2 } {
   const [a, b] = kindsOf(code, 2)
   return b === undefined ? { copies: a, of: 1 } : { copies: a + b, of: 2 }
 }
@@ -52,7 +52,7 @@ export function copiesIn(code: number): { readonly copies: number; readonly of: 
 export const mostCopies = ({ on }: Debated, sex: Sex | 'U'): 1 | 2 => (sex !== 'U' && isSingle(on, sex) ? 1 : 2)
 
 /** The chance that a bird shows the allele. */
-export function chanceToShow({ acts, penetrance }: Debated, copies: number, of: 1 | 2): Ratio {
+function chanceToShow({ acts, penetrance }: Debated, copies: number, of: 1 | 2): Ratio {
   if (copies === 0) return rational.zero
   if (copies === of) return rational.one
   return acts === 'recessive' ? rational.zero : penetrance

@@ -1,7 +1,7 @@
 // core/flock/weigh.ts: the chance that a bird of a told flock carries the debated allele, and on what footing.
 import { askBird } from '../engine/ask.ts'
 import { conflict } from '../engine/conflict.ts'
-import { fractions } from '../engine/factor.ts'
+import { fractions } from '../engine/fractions.ts'
 import { askCarries } from '../engine/item.ts'
 import { type Ratio, ratio, rational } from '../engine/num.ts'
 import type { Bird, Pedigree, Prior } from '../engine/pedigree.ts'
@@ -127,7 +127,7 @@ export function outcomeOf(
   return { p, evidence }
 }
 
-export function pedigreeOf(debated: Debated, flock: readonly Member[], taken: ReadonlyMap<number, Taken>): Pedigree {
+function pedigreeOf(debated: Debated, flock: readonly Member[], taken: ReadonlyMap<number, Taken>): Pedigree {
   const numbers = new Map(flock.map(({ name }, i) => [name, i]))
   const number = (name: string | undefined): number => numbers.get(name ?? '')!
   const birds = flock.map((member, i): Bird => {

@@ -2,7 +2,9 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { collect, distribute, evidence, revise } from '../../../core/engine/eliminate.ts'
-import { doubles, fractions, indexOf, type Scope, type Tables } from '../../../core/engine/factor.ts'
+import { doubles } from '../../../core/engine/doubles.ts'
+import { indexOf, type Scope, type Tables } from '../../../core/engine/factor.ts'
+import { fractions } from '../../../core/engine/fractions.ts'
 import { formatRatio, ratio, type Ratio } from '../../../core/engine/num.ts'
 import { plan } from '../../../core/engine/plan.ts'
 

@@ -1,6 +1,8 @@
 // test/core/engine/further.test.ts: one more reading, edited in, gives what a fresh start gives.
 import { describe, expect, test } from 'vitest'
-import { doubles, fractions, type Tables } from '../../../core/engine/factor.ts'
+import { doubles } from '../../../core/engine/doubles.ts'
+import type { Tables } from '../../../core/engine/factor.ts'
+import { fractions } from '../../../core/engine/fractions.ts'
 import { further } from '../../../core/engine/further.ts'
 import { rollOf } from '../../../core/engine/everybody.ts'
 import { askCarries } from '../../../core/engine/item.ts'

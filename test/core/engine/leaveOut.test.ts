@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest'
 import { askBird } from '../../../core/engine/ask.ts'
 import { askEverybody } from '../../../core/engine/everybody.ts'
-import { doubles } from '../../../core/engine/factor.ts'
+import { doubles } from '../../../core/engine/doubles.ts'
 import { askCarries } from '../../../core/engine/item.ts'
 import { leaveOut } from '../../../core/engine/leaveOut.ts'
 import type { Pedigree } from '../../../core/engine/pedigree.ts'

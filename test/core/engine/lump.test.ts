@@ -1,6 +1,6 @@
 // test/core/engine/lump.test.ts: alleles that nobody can tell apart become one, and nothing else does.
 import { describe, expect, test } from 'vitest'
-import { doubles } from '../../../core/engine/factor.ts'
+import { doubles } from '../../../core/engine/doubles.ts'
 import { askBird } from '../../../core/engine/ask.ts'
 import type { Genome } from '../../../core/engine/genome.ts'
 import { genotypeName, askCarries, askGenotype, type Item } from '../../../core/engine/item.ts'
