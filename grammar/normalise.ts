@@ -97,10 +97,12 @@ function byteCount(text: string): number {
   return bytes
 }
 
-/** A word as the lexicon knows it: lower case, without accents, apostrophes and dots. */
+/** A word as the lexicon knows it: lower case, without accents, apostrophes and dots. Most words are so already. */
 export const fold = (word: string): string =>
-  word
-    .normalize('NFD')
-    .replace(/[\p{M}'.]/gu, '')
-    .toLowerCase()
-    .replace(/ß/gu, 'ss')
+  /^[a-z\d -]*$/.test(word)
+    ? word
+    : word
+        .normalize('NFD')
+        .replace(/[\p{M}'.]/gu, '')
+        .toLowerCase()
+        .replace(/ß/gu, 'ss')

@@ -66,7 +66,8 @@ function carryOut(task: Task): Promise<ExitCode> {
   }
 }
 
-const unread = (error: unknown): boolean => error instanceof Error && 'syscall' in error && 'path' in error
+/** The file is not there, or is a folder, or may not be read. */
+const unread = (error: unknown): boolean => error instanceof Error && 'syscall' in error && 'code' in error
 
 /** A reader that went away (`| head`) ends the run quietly. */
 const readerGone = (): void => {

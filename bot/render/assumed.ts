@@ -3,12 +3,11 @@ import { and } from './numbers.ts'
 import { quoted } from './tame.ts'
 import type { Assumed } from '../../core/question.ts'
 
-const languages = new Intl.DisplayNames('en-GB', { type: 'language', fallback: 'none' })
 const mostSkipped = 4
 
 const languageName = (code: string): string => {
   try {
-    return languages.of(code) ?? 'that language'
+    return new Intl.DisplayNames('en-GB', { type: 'language', fallback: 'none' }).of(code) ?? 'that language'
   } catch {
     return 'that language'
   }

@@ -6,8 +6,6 @@ const twoDecimals = new Intl.NumberFormat('en-GB', { minimumFractionDigits: 2, m
 const all = new Intl.ListFormat('en-GB', { type: 'conjunction' })
 const either = new Intl.ListFormat('en-GB', { type: 'disjunction' })
 const plurals = new Intl.PluralRules('en-GB')
-const ordinals = new Intl.PluralRules('en-GB', { type: 'ordinal' })
-const day = new Intl.DateTimeFormat('en-GB', { weekday: 'short', day: 'numeric', month: 'long', timeZone: 'UTC' })
 
 export const number = (n: number): string => (Math.abs(n) < 10 ? oneDecimal : whole).format(n)
 export const count = (n: number): string => whole.format(n)
@@ -17,12 +15,6 @@ export const or = (words: readonly string[]): string => either.format(words)
 /** 1 egg, 2 eggs. */
 export const plural = (n: number, one: string, many = `${one}s`): string =>
   `${count(n)} ${plurals.select(n) === 'one' ? one : many}`
-
-/** 1st, 2nd, 3rd, 4th. */
-export function ordinal(n: number): string {
-  const ends: Partial<Record<Intl.LDMLPluralRule, string>> = { one: 'st', two: 'nd', few: 'rd' }
-  return `${count(n)}${ends[ordinals.select(n)] ?? 'th'}`
-}
 
 /** 'about 95 in 100'; never 0 or 100 for what is not certain. */
 export function inHundred(share: number): string {
@@ -65,8 +57,10 @@ export function belief(weight: number): string {
   return 'unlikely'
 }
 
+const dayForm = { weekday: 'short', day: 'numeric', month: 'long', timeZone: 'UTC' } as const
 /** '12 March' of an ISO date, with its weekday. */
-export const date = (iso: string): string => day.format(new Date(`${iso.slice(0, 10)}T00:00:00Z`))
+export const date = (iso: string): string =>
+  new Intl.DateTimeFormat('en-GB', dayForm).format(new Date(`${iso.slice(0, 10)}T00:00:00Z`))
 
 /** Money in the keeper's own sign: '£3.20'. */
 export const money = (amount: number, currency = ''): string =>

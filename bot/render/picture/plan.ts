@@ -3,16 +3,8 @@ import type { Answer } from '../../../core/answer.ts'
 import { captionOf } from './card/caption.ts'
 import { cardOf } from './card/card.ts'
 import { drawCard } from './card/draw.ts'
+import type { Plan } from './card/frame.ts'
 import type { Room } from './palette.ts'
-
-/** A picture before it is pixels. Width and height in units; `caption` says all that the drawing says. */
-export type Plan = {
-  readonly markup: string
-  readonly width: number
-  readonly height: number
-  readonly caption: string
-  readonly fileName: string
-}
 
 /** Cheap to ask: nothing is drawn. */
 export const mayHavePicture = (answer: Answer): boolean =>

@@ -17,8 +17,11 @@ export function firstEggDays(mating: Mating | undefined): Span {
   return { low: low - hatchDays.hatch, likely: likely - hatchDays.hatch, high: high - hatchDays.hatch }
 }
 
-const inWords = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', timeZone: 'UTC' })
-const dayAndMonth = (iso: string): string => inWords.format(new Date(`${iso}T00:00:00Z`))
+/** Made when asked for: few hatch questions name a day, and every start would pay for it. */
+const dayAndMonth = (iso: string): string =>
+  new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', timeZone: 'UTC' }).format(
+    new Date(`${iso}T00:00:00Z`),
+  )
 
 export function dates(question: HatchQuestion): Found {
   const lay = firstEggDays(question.mating)

@@ -1,7 +1,7 @@
 // test/bot/render/numbers.test.ts: numbers as keepers say them.
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { belief, inHundred, money, ordinal, plural, share } from '../../../bot/render/numbers.ts'
+import { belief, inHundred, money, percent, plural, share } from '../../../bot/render/numbers.ts'
 import { estimate, kilograms, range } from '../../../bot/render/measures.ts'
 
 test.each([
@@ -36,9 +36,9 @@ test('belief is a word that grows with its weight, never a figure', () => {
   ])
 })
 
-test('plurals, ordinals and money follow the language', () => {
+test('plurals, percents and money follow the language', () => {
   expect([plural(1, 'egg'), plural(2, 'egg'), plural(0, 'egg')]).toEqual(['1 egg', '2 eggs', '0 eggs'])
-  expect([1, 2, 3, 4, 11, 21].map(ordinal)).toEqual(['1st', '2nd', '3rd', '4th', '11th', '21st'])
+  expect([percent(0.5), percent(0.375)]).toEqual(['50 %', '37.5 %'])
   expect([money(3.2, '£'), money(-0.5, '$')]).toEqual(['£3.20', '-$0.50'])
 })
 

@@ -1,5 +1,6 @@
 // bot/render/picture/card/caption.ts: all that the picture of a cross says, in words, for those who cannot see it.
-import type { Card, CrossShown, Half, Row, Shown } from './card.ts'
+import type { Card, CrossShown, Row } from './card.ts'
+import type { Half, Shown } from './shown.ts'
 import { eggWords, shellWords } from './eggs.ts'
 
 export const captionOf = (card: Card): string =>

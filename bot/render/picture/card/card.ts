@@ -1,31 +1,11 @@
 // bot/render/picture/card/card.ts: what the picture of a cross shows, as plain data: drawing and caption are both made from it.
 import type { Case, CrossAnswer, Crossed, Hen, Sexing } from '../../../../core/answer.ts'
-import type { Sex } from '../../../../core/vocabulary.ts'
-import type { Look } from '../../../../core/looks/look.ts'
 import { birdName } from '../../birds.ts'
 import { belief, share } from '../../numbers.ts'
 import { sure } from '../../signs.ts'
 import { chickKinds, grownKinds, half, type Most } from './kinds.ts'
+import type { Half } from './shown.ts'
 
-/** One look as drawn. */
-export type Shown = {
-  readonly look: Look
-  readonly told: boolean // false: nothing is known of its colours
-  readonly share: string // of its sex; '' for all of it
-  readonly words: string
-  readonly lesser: string
-}
-/** One sex. What is rarer is '' when all kinds are drawn. */
-export type Half = {
-  readonly sex: Sex
-  readonly chicks: readonly Shown[]
-  readonly rarerChicks: string
-  readonly grown: readonly Shown[]
-  readonly rarerGrown: string
-  /** A kind of chick and the commonest grown bird it becomes, for rows with little room. */
-  readonly pairs: readonly Shown[]
-  readonly rarerPairs: string
-}
 export type SignShown = {
   readonly name: Sexing['signs'][number]['sign']
   readonly window: string

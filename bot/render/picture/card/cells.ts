@@ -8,7 +8,7 @@ import { outlineOf } from '../fonts.ts'
 import { hatchLegs, rooms, type Room } from '../palette.ts'
 import { mirrored, placed, svg, type Markup } from '../svg.ts'
 import { words, type Words } from '../text.ts'
-import type { Shown } from './card.ts'
+import type { Shown } from './shown.ts'
 
 export type Panel = { readonly height: number; readonly drawn: Markup }
 export type Cell = (width: number, size: number) => Panel

@@ -27,12 +27,17 @@ export const stacked = (blocks: readonly Block[]): Block => ({
   },
 })
 
+/** A picture before it is pixels. Width and height in units; `caption` says all that the drawing says. */
+export type Plan = {
+  readonly markup: string
+  readonly width: number
+  readonly height: number
+  readonly caption: string
+  readonly fileName: string
+}
+
 /** The whole picture as an SVG document. */
-export function sheet(
-  content: Block,
-  room: Room,
-  margins = margin,
-): { readonly markup: string; readonly width: number; readonly height: number } {
+export function sheet(content: Block, room: Room, margins = margin): Pick<Plan, 'markup' | 'width' | 'height'> {
   const height = Math.ceil(content.height + 2 * margins)
   const { markup } =
     svg`<svg xmlns="http://www.w3.org/2000/svg" width="${cardWidth}" height="${height}" viewBox="0 0 ${cardWidth} ${height}">

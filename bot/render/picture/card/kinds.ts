@@ -3,7 +3,7 @@ import type { LookShare } from '../../../../core/answer.ts'
 import type { Sex } from '../../../../core/vocabulary.ts'
 import type { Look } from '../../../../core/looks/look.ts'
 import { share as shareWords } from '../../numbers.ts'
-import type { Half, Shown } from './card.ts'
+import type { Half, Shown } from './shown.ts'
 
 /** So many kinds are drawn; the rest is counted in words. */
 export type Most = { readonly chicks: number; readonly grown: number; readonly pairs: number }

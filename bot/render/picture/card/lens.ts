@@ -4,7 +4,8 @@ import { softShape } from '../downy.ts'
 import type { Outline } from '../curve.ts'
 import { downs, flesh, rooms, untoldDown, type DownTones, type Room } from '../palette.ts'
 import { svg, type Markup } from '../svg.ts'
-import type { Shown, SignShown } from './card.ts'
+import type { SignShown } from './card.ts'
+import type { Shown } from './shown.ts'
 
 /** A close view 52 across, its middle at 0, 0. */
 export const lensReach = 26

@@ -3,7 +3,7 @@ import type { Mark } from 'vega'
 import type { LinesAnswer } from '../../../../core/answer.ts'
 import { range } from '../../measures.ts'
 import { rooms, type Room } from '../palette.ts'
-import type { Plan } from '../plan.ts'
+import type { Plan } from '../card/frame.ts'
 import { chartSheet } from './sheet.ts'
 import { seriesOf } from './series.ts'
 

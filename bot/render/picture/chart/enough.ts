@@ -2,7 +2,7 @@
 import type { HatchAnswer } from '../../../../core/answer.ts'
 import { inHundred, plural } from '../../numbers.ts'
 import { rooms, type Room } from '../palette.ts'
-import type { Plan } from '../plan.ts'
+import type { Plan } from '../card/frame.ts'
 import { chartSheet } from './sheet.ts'
 import { seriesOf } from './series.ts'
 

@@ -4,7 +4,7 @@ import type { CarrierAnswer } from '../../../../core/answer.ts'
 import { birdName } from '../../birds.ts'
 import { inHundred, plural } from '../../numbers.ts'
 import { rooms, type Room } from '../palette.ts'
-import type { Plan } from '../plan.ts'
+import type { Plan } from '../card/frame.ts'
 import { chartSheet } from './sheet.ts'
 import { seriesOf } from './series.ts'
 

@@ -2,7 +2,7 @@
 import { gap, innerWidth, margin, sheet, stacked, type Block } from '../card/frame.ts'
 import { note } from '../card/heading.ts'
 import { rooms, type Room } from '../palette.ts'
-import type { Plan } from '../plan.ts'
+import type { Plan } from '../card/frame.ts'
 import { svg, type Markup } from '../svg.ts'
 import { words } from '../text.ts'
 import { plot, type Chart } from './plot.ts'
