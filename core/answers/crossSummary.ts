@@ -44,13 +44,14 @@ function mixOf({ cockerels, pullets }: Case): string | undefined {
   return same && listed(m).length < 80 ? listed(m) : undefined
 }
 
-function verdictLine(one: Case, mix = mixOf(one)): string {
+/** @param doubtful the reason holds in the likeliest case, and another in others */
+function verdictLine(one: Case, mix = mixOf(one), doubtful = false): string {
   const { verdict, why, signs } = one.sexing
   const [sign] = signs
   if (one.colourKnown === false && verdict === 'no')
     return `${mix ? `${capital(mix)}; sexing` : 'Sexing'} at hatch hangs on the parents’ colours, which are not told.`
   if (verdict === 'no' || !sign) {
-    const plain = `${mix ? `${capital(mix)}; not` : 'Not'} sexable at hatch: ${why}.`
+    const plain = `${mix ? `${capital(mix)}; not` : 'Not'} sexable at hatch${doubtful ? ', most likely because' : ':'} ${why}.`
     return fitting(plain, mix ? `${capital(mix)}; not sexable at hatch.` : plain)
   }
   const word = verdictWord[verdict]
@@ -86,7 +87,11 @@ function dependsLine(cases: readonly Case[]): string {
   const told = [...new Map(cases.toReversed().map((one) => [one.sexing.verdict, one])).values()].toReversed()
   const [likeliest, ...others] = told.toSorted((a, b) => b.weight - a.weight)
   if (others.length === 0)
-    return verdictLine(likeliest!, cases.every((one) => mixOf(one) === mixOf(likeliest!)) ? undefined : '')
+    return verdictLine(
+      likeliest!,
+      cases.every((one) => mixOf(one) === mixOf(likeliest!)) ? undefined : '',
+      cases.some(({ sexing }) => sexing.why !== likeliest!.sexing.why),
+    )
   const clause = (one: Case): string => {
     const given = setsApart(one, cases)
     return given === 'otherwise'

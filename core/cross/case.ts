@@ -44,7 +44,14 @@ export function toCase(
   return {
     weight: weight * pair.weight,
     given: [pair.as, givenWords(doubts, founders, ways, parentsIn(pair))].filter(Boolean).join(', and '),
-    howToTell: cases.length > 1 ? howToTell(doubts, founders) : '',
+    howToTell:
+      cases.length > 1
+        ? howToTell(
+            doubts,
+            founders,
+            cases.map((one) => one.ways),
+          )
+        : '',
     cockerels: lookShares(out.M, loci, told),
     pullets: lookShares(out.F, loci, told),
     diesInEgg: out.dies,

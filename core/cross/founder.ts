@@ -3,6 +3,7 @@ import { genesOf, type Breed, type GeneRecord, type Genes } from '../breeds.ts'
 import { loci } from '../data/loci.ts'
 import type { ToldGenotype } from '../question.ts'
 import type { Genotype, Locus, Sex } from '../vocabulary.ts'
+import { isLethal } from './blocks.ts'
 
 /** One thing a bird may be at the loci of a doubt; p is belief about this bird, never chance among chicks. */
 export type Choice = { readonly genotype: Genotype; readonly p: number }
@@ -41,6 +42,7 @@ export const isDecisiveLocus = (locus: string): boolean => decisive.has(locus)
 /**
  * Choices at one locus from allele shares in the breed. Where the strain is taken as uniform (a shade, or a
  * colour below white: a strain descends from few birds) it is pure for one allele or for another.
+ * No living bird has two copies of a lethal.
  */
 function choicesOf(locus: string, gene: GeneRecord, sex: Sex, uniform: boolean): readonly Choice[] {
   const one = (alleles: readonly string[]): Choice => ({ genotype: { [locus]: alleles }, p: 1 })
@@ -53,6 +55,7 @@ function choicesOf(locus: string, gene: GeneRecord, sex: Sex, uniform: boolean):
   return shares.flatMap(([a, p], i) =>
     shares
       .slice(i)
+      .filter(([b]) => a !== b || a === book[locus]!.wild || !isLethal(locus))
       .map(([b, q]) => ({ genotype: { [locus]: dominantFirst(locus, [a, b]) }, p: a === b ? p * q : 2 * p * q })),
   )
 }

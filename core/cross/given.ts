@@ -86,9 +86,14 @@ export function givenWords(
   return [...new Set(clauses.filter(Boolean))].join(', and ')
 }
 
-/** How to settle the weightiest doubt. */
-export function howToTell(doubts: readonly Doubt[], founders: readonly Founder[]): string {
-  const told = doubts.flatMap(({ founder, loci }) => {
+/** How to settle the weightiest doubt of those that set the cases apart: `cases` are the ways that each covers. */
+export function howToTell(
+  doubts: readonly Doubt[],
+  founders: readonly Founder[],
+  cases: readonly (readonly Settled[])[],
+): string {
+  const apart = doubts.filter((doubt) => cases.some((ways) => covered(doubt, ways) !== undefined))
+  const told = apart.flatMap(({ founder, loci }) => {
     const sex = founders.find(({ id }) => id === founder)?.sex ?? 'F'
     return loci.map((locus) => givens[locus]?.tell[sex] ?? '')
   })

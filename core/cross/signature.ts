@@ -5,8 +5,9 @@ import type { Sex } from '../vocabulary.ts'
 import type { Outcome } from './outcome.ts'
 
 const darkDown = ['black', 'dark brown']
-const downFamily = ({ chick }: Look): string => {
-  if (chick.ground !== 'hidden' && chick.groundClear !== 'no') return chick.ground
+/** @param read whether gold and silver are what the chick is judged by, so that it counts how clear they are */
+const downFamily = ({ chick }: Look, read: boolean): string => {
+  if (chick.ground !== 'hidden' && !(read && chick.groundClear === 'no')) return chick.ground
   return darkDown.includes(chick.colour) ? 'dark' : chick.colour
 }
 
@@ -21,8 +22,8 @@ const special = ({ form, plumage }: Look): string =>
 
 /** What of the colour makes another result: less where the sexes are told apart, for then the sign is what matters. */
 function colourOf(look: Look, sign: string | undefined): string {
-  if (sign === undefined) return look.plumage.white ? 'white' : `${downFamily(look)}/${plumageFamily(look)}`
-  return sign === 'down colour' ? downFamily(look) : ''
+  if (sign === undefined) return look.plumage.white ? 'white' : `${downFamily(look, false)}/${plumageFamily(look)}`
+  return sign === 'down colour' ? downFamily(look, true) : ''
 }
 
 function family(outcome: Outcome, sex: Sex, sign: string | undefined): string {

@@ -18,7 +18,7 @@ export function whyNot(sire: Genotype, dam: Genotype, hatch: Hatch, colourTold: 
   if (!colourTold) return 'that hangs on the parents’ colours, which are not told'
   const hidden = all(hatch, ({ chick }) => chick.ground === 'hidden')
   const silverHen = has(dam, 'S', 'S')
-  if (all(hatch, ({ plumage }) => plumage.white)) return 'white hides every colour sign'
+  if (all(hatch, ({ plumage }) => plumage.white) && hidden) return 'white hides every colour sign'
   if (pure(sire, 'B', 'B'))
     return has(dam, 'B', 'B')
       ? 'both parents are barred, so every chick is'

@@ -42,27 +42,25 @@ function downColour(look: Look, all: readonly Look[]): Noted {
   return noted
 }
 
-const showsSpot = ({ chick }: Look): boolean => chick.headSpotClear !== 'no' && chick.headSpot !== 'hidden'
+/** Whether the down of this chick would show a spot. */
+export const showsSpot = ({ chick }: Look): boolean => chick.headSpotClear !== 'no' && chick.headSpot !== 'hidden'
 const spotOf = ({ chick }: Look): Look['chick']['headSpot'] => (chick.headSpot === 'blurred' ? 'large' : chick.headSpot)
 
-/** A spot that nothing can show is noted as none; it is nothing that another chick could be taken to have. */
+/** Where nothing shows a spot, none is noted, and one fancied as often as on faint down. */
 function headSpot(look: Look, all: readonly Look[]): Noted {
-  if (!showsSpot(look)) return { none: 1 }
-  const { chick } = look
   const { clear, faint, size } = signs['head spot'].misread
-  const missed = chick.headSpotClear === 'clear' ? clear.rate : faint.rate
+  const missed = look.chick.headSpotClear === 'clear' ? clear.rate : faint.rate
   const spots = new Set(all.filter(showsSpot).map(spotOf))
-  const shown = spotOf(look)
-  const sized = (shown === 'large' && spots.has('small')) || (shown === 'small' && spots.has('large'))
-  if (chick.headSpot === 'none')
-    return spots.size > 1 ? { none: 1 - missed, [spots.has('small') ? 'small' : 'large']: missed } : { none: 1 }
+  const shown = showsSpot(look) ? spotOf(look) : 'none'
+  const fancied = (['small', 'large'] as const).find((spot) => spots.has(spot))
+  if (shown === 'none') return fancied === undefined ? { none: 1 } : { none: 1 - missed, [fancied]: missed }
   const noted: Record<string, number> = { [shown]: 1 }
   const move = (to: string, p: number): void => {
     noted[shown] = (noted[shown] ?? 0) - p
     noted[to] = (noted[to] ?? 0) + p
   }
-  if (sized) move(shown === 'large' ? 'small' : 'large', size.rate)
-  if (spots.has('none') && shown === 'small') move('none', missed)
+  if (spots.has('small') && spots.has('large')) move(shown === 'large' ? 'small' : 'large', size.rate)
+  if (shown === 'small' && (spots.has('none') || !all.every(showsSpot))) move('none', missed)
   return noted
 }
 

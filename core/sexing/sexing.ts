@@ -4,7 +4,7 @@ import { markedBreeds, signs as signFacts, type SignId } from '../data/signs.ts'
 import { partSexes, type Kind, type Parting } from './judge.ts'
 import type { Hatch, LookClass } from './hatch.ts'
 import { laterSign } from './later.ts'
-import { readings, type Noted } from './reading.ts'
+import { readings, showsSpot, type Noted } from './reading.ts'
 import { basisOf, describe } from './words.ts'
 
 type Measured = {
@@ -39,9 +39,15 @@ function marks({ M, F }: Hatch, pure: string | undefined): Measured | undefined 
 const worth = 1e-6
 const earlySigns = ['down colour', 'head spot', 'stripes', 'skin colour', 'wing feathers'] as const
 
+/** Wings need parents of known speed; a spot, some chick of either sex that would show it. */
+function mayTell(id: SignId, { M, F }: Hatch, wing: boolean): boolean {
+  if (id === 'wing feathers') return wing
+  return id !== 'head spot' || [M, F].every((sex) => sex.some(({ look }) => showsSpot(look)))
+}
+
 /** Signs that part the sexes at all, best first. Wing feathers lose a tie: they must be read within a day. */
 function telling(sexes: Hatch, pure: string | undefined, wing: boolean): readonly Measured[] {
-  const usable = earlySigns.filter((id) => wing || id !== 'wing feathers')
+  const usable = earlySigns.filter((id) => mayTell(id, sexes, wing))
   const found = [...usable.map((id) => measure(id, sexes)), marks(sexes, pure)]
   return found
     .filter((sign): sign is Measured => sign !== undefined && sign.parting.accuracy > 0.5 + worth)

@@ -73,7 +73,7 @@ export const dominantWhite: readonly Rule[] = [
       ...unread,
       down: draft.tone === 'silver' ? 'pale yellow' : 'cream',
       downPattern: 'faint stripes',
-      toneClear: draft.restrained === 'fully' ? 'good' : 'no',
+      toneClear: draft.restrained === 'fully' && !darkDown(draft) ? 'good' : 'no',
     }),
     certainty: 'doubtful',
     source: by.smyth1990,

@@ -91,6 +91,44 @@ describe('later signs', () => {
   })
 })
 
+describe('spots that cannot be seen', () => {
+  test('pale barred cockerels and red barred pullets are told by down; a spot on the pullets alone tells nothing more', () => {
+    const [one] = casesOf('Rhodebar x Light Sussex')
+    expect(one!.sexing.signs.map(({ sign }) => sign)).toEqual(['down colour'])
+    expect(one!.sexing.accuracy).toBeLessThan(0.98)
+  })
+
+  test('no spot is read for sure on blue and splash chicks', () => {
+    const [one] = casesOf('Blue Orpington x Barred Plymouth Rock')
+    expect(one!.sexing.accuracy).toBeLessThan(0.95)
+  })
+})
+
+describe('reasons and ways to tell', () => {
+  test('silver over gold is the reason where dominant white hides no ground', () => {
+    for (const { sexing } of casesOf('Rhode Island White x Rhode Island Red'))
+      expect(sexing.why).toMatch(/^a silver cock/)
+  })
+
+  test('the way to tell is for what sets the cases apart: tufts are looked for', () => {
+    const cases = casesOf('Cream Legbar x Araucana')
+    expect(cases.map(({ given }) => given)).toEqual(['the hens are tufted', 'the hens are clean-faced'])
+    for (const { howToTell } of cases) expect(howToTell).toMatch(/tufts/)
+  })
+
+  test('no living bird has two copies of a lethal (ear tufts: Somes & Pabilonia 1981)', () => {
+    for (const { given } of casesOf('Araucana x Araucana')) expect(given).not.toContain('Et/Et')
+  })
+
+  test('cases that no keeper could tell apart are one', () => {
+    expect(casesOf('Buff Laced Polish x Golden Laced Polish')).toHaveLength(1)
+  })
+
+  test('a reason that holds in the likeliest case only is told as likely', () => {
+    expect(summaryOf('White Cornish x Golden Laced Wyandotte')).toMatch(/^Not sexable at hatch, most likely because /)
+  })
+})
+
 describe('birds bred on', () => {
   test('Black sex-link hens under a red cock: half the chicks black, or all of them, by what their sire was', () => {
     const cases = casesOf('Rhode Island Red x Black sex-link')
