@@ -34,7 +34,7 @@ const crosses = [
   'Salmon Faverolles cock over Barred Rock hens',
 ]
 const charts = [
-  'Is my Black Orpington cock Bert split to lavender? His parents are both split to lavender',
+  'Bert is a black cock whose full brother is lavender. From a lavender hen he gave 2 black chicks. Is he split to lavender?',
   'Production or heritage Rhode Island Red, which lays more eggs over three years?',
   'I want 12 pullets, how many eggs should I set?',
 ]

@@ -3,6 +3,7 @@ import type { Mark } from 'vega'
 import type { CarrierAnswer } from '../../../../core/answer.ts'
 import { birdName } from '../../birds.ts'
 import { inHundred, plural } from '../../numbers.ts'
+import { capital } from '../../tame.ts'
 import { rooms, type Room } from '../palette.ts'
 import type { Plan } from '../card/frame.ts'
 import { chartSheet } from './sheet.ts'
@@ -15,6 +16,8 @@ type Line = {
 const mostLines = 3
 const mostChicks = 24
 const enough = 0.008
+/** What keepers call settled. */
+const doubt = 0.05
 
 /** Chance after n clear chicks: the carrier's share shrinks by `clear` with each (Bayes). */
 export const after = (now: number, clear: number, n: number): number =>
@@ -37,10 +40,12 @@ export const hasOdds = (answer: CarrierAnswer): boolean => answer.possible && li
 
 export function oddsPlan(answer: CarrierAnswer, room: Room): Promise<Plan> {
   const lines = linesOf(answer)
-  const title = `${birdName(answer.bird)}: chance of carrying ${answer.trait}`
+  const title = `${capital(birdName(answer.bird))}: chance of carrying ${answer.trait}`
   const start = `Now: ${inHundred(answer.now ?? 0)}`
   const said = lines.map(({ mating, points }) => [mating, points] as const)
-  const notes = [`${start}. Each chick clear of it lowers the chance; one chick that shows it settles it.`]
+  const notes = [
+    `${start}. Each chick clear of it lowers the chance; one chick that shows it settles it. The dashed line is ${doubt * 100} in 100.`,
+  ]
   return chartSheet(
     {
       title,
@@ -76,37 +81,25 @@ export function oddsPlan(answer: CarrierAnswer, room: Room): Promise<Plan> {
           encode: { labels: { update: { text: { signal: 'round(datum.value * 100)' } } } },
         },
       ],
-      marks: [...mark(0.05, rooms[room].onStage), ...lines.flatMap((_, at) => marksOf(at, room))],
+      marks: [level(doubt, rooms[room].onStage), ...lines.flatMap((_, at) => marksOf(at, room))],
     },
     room,
   )
 }
 
-/** A level to come down to, with its words. */
-const mark = (chance: number, ink: string): Mark[] => [
-  {
-    type: 'rule',
-    encode: {
-      enter: {
-        x: { value: 0 },
-        x2: { field: { group: 'width' } },
-        y: { scale: 'y', value: chance },
-        stroke: { value: ink },
-        strokeDash: { value: [3, 3] },
-      },
+/** A level to come down to. */
+const level = (chance: number, ink: string): Mark => ({
+  type: 'rule',
+  encode: {
+    enter: {
+      x: { value: 0 },
+      x2: { field: { group: 'width' } },
+      y: { scale: 'y', value: chance },
+      stroke: { value: ink },
+      strokeDash: { value: [3, 3] },
     },
   },
-  {
-    type: 'text',
-    encode: {
-      enter: {
-        x: { value: 5 },
-        y: { scale: 'y', value: chance, offset: -5 },
-        text: { value: inHundred(chance).replace('about ', '') },
-      },
-    },
-  },
-]
+})
 
 function marksOf(at: number, room: Room): Mark[] {
   const { colour, dash, shape } = seriesOf(room, at)
