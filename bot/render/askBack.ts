@@ -1,6 +1,6 @@
 // bot/render/askBack.ts: a question back: what is missing, numbered choices, and what can be said meanwhile.
 import { line, numbered, strong } from './document.ts'
-import { quoted } from './tame.ts'
+import { capital, quoted } from './tame.ts'
 import type { Block, Document } from './document.ts'
 import type { Answer, AskBackAnswer } from '../../core/answer.ts'
 
@@ -17,7 +17,7 @@ function choices(answer: AskBackAnswer): readonly Block[] {
 }
 
 export const askBackBlocks = (answer: AskBackAnswer, blocksOf: (answer: Answer) => Document): Document => [
-  line(strong(answer.summary)),
+  line(strong(capital(answer.summary))),
   ...choices(answer),
   ...(answer.example ? [line(`For example: ${quoted(answer.example, 120)}`)] : []),
   ...meanwhile(answer, blocksOf),

@@ -3,6 +3,7 @@ import { birdName } from './birds.ts'
 import { bullets, line, strong } from './document.ts'
 import { and, inHundred, number, plural } from './numbers.ts'
 import { wants, type Asked } from './asked.ts'
+import { capital } from './tame.ts'
 import type { Block, Document } from './document.ts'
 import type { CarrierAnswer } from '../../core/answer.ts'
 
@@ -63,7 +64,7 @@ export function carrierBlocks(answer: CarrierAnswer, asked: Asked): Document {
   const full = wants(asked, 'why', 'more')
   const said = answer.summary.includes(birdName(answer.bird)) || answer.summary.length > 0
   return [
-    line(strong(answer.summary)),
+    line(strong(capital(answer.summary))),
     ...conflict(answer),
     ...(answer.possible ? odds(answer) : []),
     ...(answer.why && said ? [line(answer.why)] : []),

@@ -51,7 +51,7 @@ function given({ cases: [first, second, ...others] }: Outcome): string {
 
 const condition = (outcome: Outcome): string => {
   const words = given(outcome)
-  return words === '' ? 'Otherwise' : `If ${words}`
+  return words === '' || words === 'otherwise' ? 'Otherwise' : `If ${words}`
 }
 
 /** 'If the hens are silver (likely): …' for each outcome, then how to find out. */

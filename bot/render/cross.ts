@@ -8,6 +8,7 @@ import { because, howToRead, later, otherWay, pens, spoilers, sure } from './sig
 import { matingName } from './birds.ts'
 import { capital } from './tame.ts'
 import { ruleBlocks } from './rules.ts'
+import { withLines } from './takenLines.ts'
 import { bySex, combAndShank, inSymbols } from './sexes.ts'
 import type { Block, Document, Line } from './document.ts'
 import type { BirdSeen, Case, CrossAnswer, Crossed } from '../../core/answer.ts'
@@ -26,7 +27,7 @@ function looks(one: Case, asked: Asked): readonly Block[] {
   return [
     ...(down || grown ? bySex(one, { down, grown }, telling) : []),
     ...(grown && form ? [line(`Also, ${form}.`)] : []),
-    ...(grown ? hedged(one) : []),
+    ...(grown ? hedged(one, wants(asked, 'more', 'adults') ? 3 : 1) : []),
     ...(wants(asked, 'comb', 'more') ? combAndShank(one, telling) : []),
     ...(asked.manner.symbols || wants(asked, 'symbols') ? inSymbols(one, telling) : []),
   ]
@@ -54,7 +55,7 @@ function hen(one: Case, asked: Asked): readonly Block[] {
   const { units } = asked.manner
   const told = henAspects(one.hen, wants(asked, 'more') ? everyHenAspect : asked.aspects, units)
   if (told.length > 0) return [...told, ...lineNote(one.hen)]
-  return usual(asked) ? [henLine(one.hen, units), ...lineNote(one.hen)] : []
+  return usual(asked) ? [henLine(one.hen, units)] : []
 }
 const everyHenAspect: readonly Aspect[] = ['eggs', 'size', 'temper', 'broody', 'hardiness', 'feed', 'maturity']
 
@@ -81,7 +82,7 @@ const briefly = { ...usualTelling, most: 2 }
 /** One mating among several: name, verdict and chicks. */
 function brief(crossed: Crossed, short: boolean): Line {
   const one = likeliest(crossed)
-  const name = strong(matingName(crossed.sire, crossed.dam))
+  const name = strong(capital(matingName(crossed.sire, crossed.dam)))
   if (!one) return [name]
   const given = crossed.cases.length > 1 && one.given ? ` if ${one.given}` : ''
   const verdict = `: ${verdictWords[one.sexing.verdict]}${given}.`
@@ -95,19 +96,13 @@ function brief(crossed: Crossed, short: boolean): Line {
 
 export function crossBlocks(answer: CrossAnswer, asked: Asked): Document {
   const [only, ...others] = answer.crosses
-  const verdict = line(strong(answer.summary))
+  const verdict = line(strong(capital(answer.summary)))
   if (!only) return [verdict]
   if (others.length > 0)
     return [verdict, numbered(answer.crosses.map((c) => brief(c, answer.crosses.length > mostInFull)))]
-  return [verdict, ...restated(answer, only), ...single(only, asked, answer.summary), ...ruleBlocks(only)]
+  return [verdict, restated(answer, only), ...single(only, asked, answer.summary), ...ruleBlocks(only)]
 }
 
-/** Gene symbols keep their case: it tells dominant from recessive. */
-const heading = (sire: BirdSeen, dam: BirdSeen): string =>
-  sire.breed || sire.cross ? capital(matingName(sire, dam)) : matingName(sire, dam)
-
-/** The mating spoken of, where the verdict does not name it. */
-function restated(answer: CrossAnswer, { sire, dam }: Crossed): readonly Block[] {
-  const named = [sire, dam].every((bird) => bird.breed && answer.summary.includes(bird.breed))
-  return named ? [] : [line(faint(`${heading(sire, dam)}:`))]
-}
+/** The mating spoken of, with the lines that were taken for granted. */
+const restated = (answer: CrossAnswer, { sire, dam }: Crossed): Block =>
+  line(faint(`${capital(withLines(matingName(sire, dam), answer.assumptions))}:`))

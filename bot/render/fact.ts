@@ -1,6 +1,7 @@
 // bot/render/fact.ts: one bird, gene, sign, rule or myth.
 import { bullets, line, strong } from './document.ts'
 import { wants, type Asked } from './asked.ts'
+import { capital } from './tame.ts'
 import type { Document } from './document.ts'
 import type { FactAnswer } from '../../core/answer.ts'
 
@@ -12,5 +13,5 @@ export function factBlocks(answer: FactAnswer, asked: Asked): Document {
   const shown = says.slice(0, wants(asked, 'more', 'why') ? says.length : usualSentences)
   const body = shown.length > 3 ? [bullets(shown.map((words) => [words]))] : shown.map((words) => line(words))
   const hedge = hedges[answer.certainty]
-  return [line(strong(answer.summary)), ...body, ...(hedge ? [line(hedge)] : [])]
+  return [line(strong(capital(answer.summary))), ...body, ...(hedge ? [line(hedge)] : [])]
 }

@@ -2,6 +2,7 @@
 import { line, strong } from './document.ts'
 import { count, date, inHundred, plural } from './numbers.ts'
 import { wants, type Asked } from './asked.ts'
+import { capital } from './tame.ts'
 import type { Document } from './document.ts'
 import type { HatchAnswer } from '../../core/answer.ts'
 
@@ -55,7 +56,7 @@ const spread = (answer: HatchAnswer, asked: Asked): Document =>
 
 export function hatchBlocks(answer: HatchAnswer, asked: Asked): Document {
   return [
-    line(strong(answer.summary)),
+    line(strong(capital(answer.summary))),
     ...onAverage(answer),
     ...expected(answer),
     ...answer.says.map((words) => line(words)),

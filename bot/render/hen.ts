@@ -1,6 +1,7 @@
 // bot/render/hen.ts: the hens to expect from a mating, in one line, or one line for each thing asked.
 import { line, strong } from './document.ts'
 import { or, share } from './numbers.ts'
+import { capital } from './tame.ts'
 import { estimate, grams, kilograms, range } from './measures.ts'
 import type { Block } from './document.ts'
 import type { Hen } from '../../core/answer.ts'
@@ -26,11 +27,14 @@ const eggs = (hen: Hen): string => `${estimate(hen.eggsFirstYear, hen.status, 'e
 /** Eggs, shell, size and temper: what a keeper would ask next. */
 export function henLine(hen: Hen, units: Units): Block {
   const rest = [shell(hen), kilograms(hen.bodyWeightKg.likely, units), hen.temper].filter(Boolean)
-  return line(strong('Hens to expect: '), `${eggs(hen)}; ${rest.join('; ')}.`)
+  return line(
+    strong('Hens to expect: '),
+    `${eggs(hen)}; ${rest.join('; ')}.${hen.line ? ` ${capital(hen.line)}.` : ''}`,
+  )
 }
 
 /** What sets these lines apart, where the lines matter. */
-export const lineNote = (hen: Hen): readonly Block[] => (hen.line ? [line(`Lines: ${hen.line}.`)] : [])
+export const lineNote = (hen: Hen): readonly Block[] => (hen.line ? [line(`${capital(hen.line)}.`)] : [])
 
 const byYear = (hen: Hen): string => hen.eggsByYear.slice(0, 4).map(range).join(', then ')
 

@@ -3,6 +3,7 @@ import { line, numbered, strong } from './document.ts'
 import { kilograms, range } from './measures.ts'
 import { count, money } from './numbers.ts'
 import { wants, type Asked } from './asked.ts'
+import { capital } from './tame.ts'
 import type { Document, Line } from './document.ts'
 import type { LinesAnswer } from '../../core/answer.ts'
 
@@ -28,7 +29,7 @@ function option(one: Option, asked: Asked): Line {
 export function linesBlocks(answer: LinesAnswer, asked: Asked): Document {
   const options = answer.options.slice(0, wants(asked, 'more') ? 8 : usualOptions)
   return [
-    line(strong(answer.summary)),
+    line(strong(capital(answer.summary))),
     ...(options.length > 0 ? [numbered(options.map((one) => option(one, asked)))] : []),
     ...answer.says.map((words) => line(words)),
     ...(answer.tradeOff ? [line(answer.tradeOff)] : []),

@@ -3,6 +3,7 @@ import { birdName } from './birds.ts'
 import { bullets, line, numbered, strong } from './document.ts'
 import { estimate } from './measures.ts'
 import { signWords, sure } from './signs.ts'
+import { capital } from './tame.ts'
 import type { Document, Line } from './document.ts'
 import type { PartnersAnswer } from '../../core/answer.ts'
 import { wants, type Asked } from './asked.ts'
@@ -31,7 +32,7 @@ export function partnersBlocks(answer: PartnersAnswer, asked: Asked): Document {
   const several = answer.for.length > 1
   const avoid = answer.avoid.slice(0, wants(asked, 'more', 'why') ? 9 : 2)
   return [
-    line(strong(answer.summary)),
+    line(strong(capital(answer.summary))),
     ...(answer.best.length > 0 ? [numbered(answer.best.slice(0, most).map((one) => choice(one, several)))] : []),
     ...reading(answer.best[0]),
     ...(avoid.length > 0

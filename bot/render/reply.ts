@@ -13,6 +13,7 @@ import { asHtml } from './html.ts'
 import { linesBlocks } from './lines.ts'
 import { parentsBlocks } from './parents.ts'
 import { partnersBlocks } from './partners.ts'
+import { otherAssumptions } from './takenLines.ts'
 import { sourceBlocks } from './sources.ts'
 import { asText } from './text.ts'
 import type { Document } from './document.ts'
@@ -55,8 +56,13 @@ function cautions(answer: Answer, asked: Asked): Document {
   return first ? [line(first.text)] : []
 }
 
-const asides = (answer: Answer): Document =>
-  'assumed' in answer ? assumedWords(answer.assumptions, answer.assumed).map((words) => line(faint(words))) : []
+/** The lines taken stand in the heading of a single cross. */
+function asides(answer: Answer): Document {
+  if (!('assumed' in answer)) return []
+  const single = answer.kind === 'cross' && answer.crosses.length === 1
+  const assumptions = single ? otherAssumptions(answer.assumptions) : answer.assumptions
+  return assumedWords(assumptions, answer.assumed).map((words) => line(faint(words)))
+}
 
 const sources = (answer: Answer, asked: Asked): Document =>
   'sources' in answer && wants(asked, 'why', 'more') ? sourceBlocks(answer.sources) : []

@@ -55,7 +55,11 @@ export function later(sexing: Sexing): readonly Block[] {
 export const spoilers = (sexing: Sexing): readonly Block[] =>
   sexing.breaks.length > 0 ? [line(`What spoils it: ${and(sexing.breaks.slice(0, 4))}.`)] : []
 
-const otherWays = { yes: 'sexes at hatch', partly: 'sexes some at hatch', no: 'does not sex' } as const
+const otherWays = {
+  yes: 'can be sexed at hatch',
+  partly: 'can partly be sexed at hatch',
+  no: 'cannot be sexed at hatch',
+} as const
 
 /** What the other way round gives, where that is the usual mistake. */
 export const otherWay = ({ reverse }: Sexing): readonly Block[] =>

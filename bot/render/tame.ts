@@ -14,8 +14,9 @@ export const tame = (words: string): string =>
     .replace(/[#!](?=[\p{L}\p{N}])/gu, '')
     .replace(/ {2,}/g, ' ')
 
-/** The first letter large, for the head of a line. */
-export const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)
+/** The first letter large, for the head of a line. Gene symbols keep their case: it tells dominant from recessive. */
+export const capital = (words: string): string =>
+  /^[^\s]*[+^/]/.test(words) ? words : words.charAt(0).toUpperCase() + words.slice(1)
 
 /** The keeper's own words, to be shown between quotation marks: short, and only what names and genotypes are made of. */
 export function quoted(words: string, most = 60): string {
