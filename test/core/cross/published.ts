@@ -2,8 +2,6 @@
 import type { BirdRef } from '../../../core/question.ts'
 import rows from '../../data/publishedCrosses.json' with { type: 'json' }
 
-export type Published = (typeof rows)[number]
-
 const bird = (breed: string, genotype?: Record<string, string[]>): BirdRef => ({
   breed,
   ...(genotype ? { genotype } : {}),
