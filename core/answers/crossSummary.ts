@@ -2,6 +2,7 @@
 import type { Case, Crossed, LookShare } from '../answer.ts'
 import type { Aspect } from '../question.ts'
 import { shareWords } from './fraction.ts'
+import { asksOfHenOnly, henSummary } from './henSummary.ts'
 import { fitting } from './parts.ts'
 
 const verdictWord = { yes: 'Yes', partly: 'Partly', no: 'No' } as const
@@ -23,6 +24,9 @@ const listed = (shares: readonly (readonly [string, number])[]): string =>
 
 const legWords = { normal: 'normal', short: 'short-legged', dwarf: 'dwarf' } as const
 
+/** The colour alone, as a keeper names it: 'blue', 'splash', without what differs between cock and hen. */
+const mainly = ({ adult }: LookShare): string => adult.split(/,| \(/)[0] ?? adult
+
 /** Special forms first, since where they segregate they are what is asked. */
 function mixOf({ cockerels, pullets }: Case): string | undefined {
   const all = [...cockerels, ...pullets].map((kind) => ({ ...kind, share: kind.share / 2 }))
@@ -35,13 +39,13 @@ function mixOf({ cockerels, pullets }: Case): string | undefined {
   )
   if (form.length > 1 && form.length <= 3)
     return listed(form.map(([words, share]) => [words === 'normal' ? 'plain' : words, share]))
-  const [m, f] = [sharesBy(cockerels, ({ adult }) => adult), sharesBy(pullets, ({ adult }) => adult)]
+  const [m, f] = [sharesBy(cockerels, mainly), sharesBy(pullets, mainly)]
   const same =
     m.length === f.length &&
     m.length > 1 &&
     m.length <= 3 &&
     m.every(([words, share]) => f.some(([w, s]) => w === words && Math.abs(s - share) < 1e-6))
-  return same && listed(m).length < 80 ? listed(m) : undefined
+  return same && listed(m).length < 60 ? listed(m) : undefined
 }
 
 /** @param doubtful the reason holds in the likeliest case, and another in others */
@@ -68,16 +72,21 @@ const facts = (given: string): readonly (readonly [string, string])[] =>
     return rest.split(', ').map((fact): readonly [string, string] => [subject, fact])
   })
 
-/** Of what is given in a case, that which holds in every case of its verdict; all of it where they have nothing in common. */
-function setsApart({ given, sexing }: Case, cases: readonly Case[]): string {
+type Apart = { readonly given: string; readonly onlyWay: boolean }
+
+/** Of what is given in a case, that which holds in every case of its verdict; all of it, as one way among others, where they have nothing in common. */
+function setsApart({ given, sexing }: Case, cases: readonly Case[]): Apart {
   const alike = cases.filter((other) => other.sexing.verdict === sexing.verdict)
   const common = facts(given).filter(([subject, fact]) =>
     alike.every((other) => facts(other.given).some(([s, f]) => s === subject && f === fact)),
   )
   const bySubject = Map.groupBy(common, ([subject]) => subject)
   return common.length === 0
-    ? given
-    : [...bySubject].map(([subject, own]) => subject + own.map(([, fact]) => fact).join(', ')).join(', and ')
+    ? { given, onlyWay: alike.length === 1 }
+    : {
+        given: [...bySubject].map(([subject, own]) => subject + own.map(([, fact]) => fact).join(', ')).join(', and '),
+        onlyWay: true,
+      }
 }
 
 const sexable = { yes: 'sexable', partly: 'partly sexable', no: 'not sexable' } as const
@@ -93,7 +102,7 @@ function dependsLine(cases: readonly Case[]): string {
       cases.some(({ sexing }) => sexing.why !== likeliest!.sexing.why),
     )
   const clause = (one: Case): string => {
-    const given = setsApart(one, cases)
+    const { given } = setsApart(one, cases)
     return given === 'otherwise'
       ? `otherwise ${sexable[one.sexing.verdict]}`
       : `${sexable[one.sexing.verdict]} if ${given}`
@@ -103,31 +112,13 @@ function dependsLine(cases: readonly Case[]): string {
   )
   return fitting(
     `It depends: ${inOrder.map(clause).join('; ')}.`,
-    `It depends: ${clause(inOrder[0]!)}; else ${sexable[inOrder[1]!.sexing.verdict]}.`,
+    `It depends: ${clause(inOrder[0]!)}; else ${setsApart(inOrder[0]!, cases).onlyWay ? '' : 'mostly '}${sexable[inOrder[1]!.sexing.verdict]}.`,
     `It depends on the parents: likeliest ${sexable[likeliest!.sexing.verdict]} at hatch.`,
   )
 }
 
-function henLine({ hen }: Case): string | undefined {
-  if (!hen) return undefined
-  const shells = hen.shell
-    .map(({ colour, share }) => (share > 0.99 ? colour : `${shareWords(share)} ${colour}`))
-    .join(', ')
-  return fitting(
-    `Daughters lay perhaps ${hen.eggsFirstYear.low} to ${hen.eggsFirstYear.high} eggs in their first year, ${shells}.`,
-    `Daughters lay ${shells} eggs.`,
-  )
-}
-
-const eggsAsked = (aspects: readonly Aspect[]): boolean =>
-  aspects.length > 0 &&
-  aspects.every((a) => ['eggs', 'shell', 'size', 'temper', 'broody', 'hardiness', 'feed', 'maturity'].includes(a))
-
 export function summaryOf({ cases }: Crossed, aspects: readonly Aspect[]): string {
   const [first] = cases
-  if (eggsAsked(aspects)) {
-    const hen = henLine(first!)
-    if (hen) return hen
-  }
+  if (first?.hen && asksOfHenOnly(aspects)) return henSummary(first.hen, aspects)
   return cases.length > 1 ? dependsLine(cases) : verdictLine(first!)
 }

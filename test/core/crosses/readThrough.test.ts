@@ -158,6 +158,18 @@ describe('birds bred on', () => {
   })
 })
 
+describe('the summary', () => {
+  test('blue on blue: half blue, a quarter each of splash and black (Punnett 1911), told in the first line', () => {
+    expect(summaryOf('Blue Andalusian x Blue Andalusian')).toMatch(
+      /^Half blue, a quarter (splash, a quarter black|black, a quarter splash); not sexable/,
+    )
+  })
+
+  test('where there are other ways to the verdict than the one that is told, the rest is mostly otherwise', () => {
+    expect(summaryOf('Rhode Island Red x White Plymouth Rock')).toMatch(/; else mostly not sexable\.$/)
+  })
+})
+
 test('where the colours are not told, neither is what black does to the shanks', () => {
   for (const { shank } of casesOf('Frizzle x Frizzle').flatMap(chicks)) expect(shank).not.toMatch(/dusky|dark /)
 })
