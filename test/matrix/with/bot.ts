@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { createInterface } from 'node:readline'
 import type { Readable } from 'node:stream'
+import packageJson from '../../../package.json' with { type: 'json' }
 
 export type Line = { readonly level: string; readonly msg: string; readonly [key: string]: unknown }
 export type Ended = { readonly code: number | null; readonly signal: NodeJS.Signals | null }
@@ -30,6 +31,9 @@ export const echo = 'test/matrix/with/echoBot.ts'
 /** The bot as it is. */
 export const whole = 'bot/main.ts'
 
+/** Node's flags of `npm start`, so that what is tested and measured is what an operator runs. */
+const flags = packageJson.scripts.start.split(' ').slice(1, -1)
+
 const running = new Set<ChildProcess>()
 process.once('exit', () => {
   for (const child of running) child.kill('SIGKILL')
@@ -46,7 +50,7 @@ export function startBot(script: string, settings: Readonly<Record<string, strin
     HENWIFE_LIMITS_ANSWERS_PER_ROOM_PER_MINUTE: '100000',
     ...settings,
   }
-  const child = spawn(process.execPath, [script], { env, stdio: ['ignore', 'pipe', 'pipe'] })
+  const child = spawn(process.execPath, [...flags, script], { env, stdio: ['ignore', 'pipe', 'pipe'] })
   running.add(child)
   const lines: Line[] = []
   const waiting = new Set<() => void>()

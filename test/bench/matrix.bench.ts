@@ -1,0 +1,184 @@
+// test/bench/matrix.bench.ts: how fast the bot answers in real rooms, beside a bare echo bot on the same SDK, key store and inbox; how fast it starts; how much memory it takes. MESSAGES=10000 for the long run of memory.
+import { newFolder, removeFolder, startBot, told, whole, type Bot } from '../matrix/with/bot.ts'
+import { comesIn, person, type Person } from '../matrix/with/person.ts'
+import { startSynapse, synapseInstalled, type Account, type Synapse } from '../matrix/with/synapse.ts'
+
+if (!synapseInstalled()) {
+  process.stdout.write('Synapse is not installed (test/tools/synapse.sh installs it): nothing measured.\n')
+  process.exit(0)
+}
+
+const messages = Number(process.env['MESSAGES'] ?? 1000)
+const rounds = Number(process.env['ROUNDS'] ?? 100)
+const bare = 'test/matrix/with/bareBot.ts'
+const question = 'Rhode Island Red cock over Light Sussex hens'
+const chatter = 'we had fourteen eggs today, and the old cock crows at five'
+
+const pause = (milliseconds: number): Promise<void> =>
+  new Promise((resolve) => {
+    setTimeout(resolve, milliseconds)
+  })
+const print = (words: string): void => void process.stdout.write(`${words}\n`)
+const at = (sorted: readonly number[], share: number): number =>
+  sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * share))] ?? NaN
+const spread = (times: readonly number[]) => {
+  const sorted = [...times].sort((a, b) => a - b)
+  return { median: at(sorted, 0.5), p99: at(sorted, 0.99) }
+}
+
+type Seat = {
+  readonly name: string
+  readonly account: Account
+  readonly folder: string
+  bot: Bot
+  readonly script: string
+  readonly settings: Record<string, string>
+}
+
+const synapse: Synapse = await startSynapse()
+const wren: Person = await person(synapse.url, await synapse.register('wren'))
+const seats: Seat[] = []
+
+async function seat(name: string, script: string, settings: Record<string, string> = {}): Promise<Seat> {
+  const account = await synapse.register(name)
+  const folder = newFolder()
+  const bot = startBot(script, { ...told(synapse.url, account, folder), ...settings })
+  await bot.says('ready')
+  const made = { name, account, folder, bot, script, settings }
+  seats.push(made)
+  return made
+}
+const startAgain = async (one: Seat): Promise<number> => {
+  const started = performance.now()
+  one.bot = startBot(one.script, { ...told(synapse.url, one.account, one.folder), ...one.settings })
+  await one.bot.says('ready')
+  return performance.now() - started
+}
+async function roomWith(one: Seat, encrypted: boolean): Promise<string> {
+  const room = await wren.makeRoom({ encrypted, direct: true, invite: [one.account.user] })
+  await comesIn(wren, room, one.account.user)
+  return room
+}
+const megabytes = async (one: Seat): Promise<number> => {
+  const { text } = await one.bot.page('/metrics')
+  return Math.round(Number(/^henwife_process_resident_memory_bytes (\S+)/mu.exec(text)?.[1]) / 1e6)
+}
+
+/** From the call that sends the question to the moment the asker's client has the answer. */
+async function roundTrip(room: string): Promise<number> {
+  const started = performance.now()
+  const sent = await wren.say(room, question)
+  await wren.answerTo(sent)
+  return performance.now() - started
+}
+
+const turned = <T>(list: readonly T[], by: number): readonly T[] => [
+  ...list.slice(by % list.length),
+  ...list.slice(0, by % list.length),
+]
+
+async function latency(): Promise<void> {
+  const settings = { HENWIFE_MATRIX_PICTURES: 'false' }
+  const [plain, withHead, withPictures] = [
+    await seat('bare', bare),
+    await seat('hen', whole, settings),
+    await seat('artist', whole),
+  ]
+  print('| send to reply, encrypted room | median | 99th percentile | n |\n|---|---|---|---|')
+  const taken = new Map<Seat, number[]>([plain, withHead, withPictures].map((one) => [one, []]))
+  const rooms = new Map<Seat, string>()
+  for (const one of taken.keys()) rooms.set(one, await roomWith(one, true))
+  for (let i = 0; i < rounds + 5; i += 1)
+    for (const [one, times] of turned([...taken], i)) {
+      const time = await roundTrip(rooms.get(one) ?? '') // in turn, so that all have the same weather
+      if (i >= 5) times.push(time)
+      await pause(one === withPictures ? 800 : 300) // until the last one's afterwork is done
+    }
+  const names = ['bare echo bot', 'Henwife, pictures off', 'Henwife, pictures on (time of the text)']
+  const base = spread(taken.get(plain) ?? []).median
+  for (const [i, times] of [...taken.values()].entries()) {
+    const { median, p99 } = spread(times)
+    print(
+      `| ${names[i]} | ${median.toFixed(0)} ms (${(median / base).toFixed(2)} x) | ${p99.toFixed(0)} ms | ${times.length} |`,
+    )
+  }
+  print('')
+}
+
+async function starts(): Promise<void> {
+  const one = seats.find(({ name }) => name === 'hen')
+  if (!one) return
+  const times: number[] = []
+  for (let i = 0; i < 7; i += 1) {
+    await one.bot.stop('SIGTERM')
+    times.push(await startAgain(one))
+  }
+  const { median } = spread(times)
+  print(
+    `Start to ready, with keys: median ${(median / 1000).toFixed(2)} s, slowest ${(Math.max(...times) / 1000).toFixed(2)} s of ${times.length}.\n`,
+  )
+}
+
+/** Answers a second while a backlog is worked off, from the first to the last. */
+async function rate(one: Seat, rooms: readonly string[], each: number): Promise<number> {
+  await one.bot.stop('SIGTERM')
+  const asked: string[] = []
+  for (let i = 0; i < each; i += 1) asked.push(...(await Promise.all(rooms.map((room) => wren.say(room, question)))))
+  await startAgain(one)
+  const answers = await Promise.all(asked.map((id) => wren.sees(() => wren.answersTo(id)[0], 300_000)))
+  const times = answers.map((answer) => answer.at).sort((a, b) => a - b)
+  return (1000 * (asked.length - 1)) / ((times.at(-1) ?? 0) - (times[0] ?? 0))
+}
+
+async function rates(): Promise<void> {
+  print('| answers a second, encrypted, pictures off | one room | 50 rooms |\n|---|---|---|')
+  for (const [name, label] of [
+    ['bare', 'bare echo bot'],
+    ['hen', 'Henwife'],
+  ] as const) {
+    const one = seats.find((seat) => seat.name === name)
+    if (!one) continue
+    const rooms: string[] = []
+    for (let n = 0; n < 50; n += 1) rooms.push(await roomWith(one, true))
+    const alone = await rate(one, rooms.slice(0, 1), 100)
+    const together = await rate(one, rooms, 4)
+    print(`| ${label} | ${alone.toFixed(1)} | ${together.toFixed(1)} |`)
+  }
+  print('')
+}
+
+async function memory(): Promise<void> {
+  const one = await seat('keeper', whole)
+  await pause(5000)
+  print(`Memory (resident): ${await megabytes(one)} MB idle`)
+  const rooms: string[] = []
+  for (let n = 0; n < 10; n += 1) {
+    const room = await wren.makeRoom({ encrypted: true, invite: [one.account.user, '@nobody:marlpit.test'] })
+    await comesIn(wren, room, one.account.user)
+    rooms.push(room)
+  }
+  const step = Math.ceil(messages / 4)
+  for (let sent = 0; sent < messages; sent += rooms.length) {
+    const isQuestion = sent % 100 === 0
+    await Promise.all(rooms.map((room) => wren.say(room, isQuestion ? `!hen ${question}` : chatter)))
+    if (sent > 0 && sent % step < rooms.length) print(`${await megabytes(one)} MB after ${sent} messages`)
+  }
+  await pause(5000)
+  print(
+    `${await megabytes(one)} MB after ${messages} messages in ten encrypted rooms, one in ten a question, pictures on`,
+  )
+}
+
+try {
+  const parts = { latency, starts, rates, memory }
+  const wanted = process.env['PARTS']?.split(',')
+  for (const [name, part] of Object.entries(parts)) if (wanted?.includes(name) ?? true) await part()
+} finally {
+  for (const one of seats) {
+    await one.bot.stop('SIGKILL')
+    removeFolder(one.folder)
+  }
+  wren.stop()
+  await synapse.remove()
+}
+process.exit(0)
