@@ -1,0 +1,49 @@
+// core/answers/henSummary.ts: what was asked of the daughters, in a line of at most 160 characters.
+import type { Hen } from '../answer.ts'
+import type { Aspect } from '../question.ts'
+import { shareWords } from './fraction.ts'
+import { fitting } from './parts.ts'
+
+const poundsPerKg = 2.204_62
+const toFive = (n: number): number => Math.round(n / 5) * 5
+const kg = (n: number): string => `${n.toFixed(1)} kg (${(n * poundsPerKg).toFixed(1)} lb)`
+const weeks = (days: number): number => Math.round(days / 7)
+
+/** A share that is one of inheritance, not of shade: a half, a quarter, three quarters, to within a hundredth. */
+const plainShare = (share: number): number | undefined => [1 / 2, 1 / 4, 3 / 4].find((p) => Math.abs(p - share) < 0.01)
+
+/** 'brown', 'half olive, the rest dark brown or brown', 'mostly cream, some white', 'brown or light brown'. */
+export function shellWords({ shell }: Hen): string {
+  const [first, ...others] = shell.filter(({ share }) => share > 0.04)
+  if (!first) return ''
+  const rest = others.map(({ colour }) => colour).join(' or ')
+  if (others.length === 0) return first.colour
+  const plain = plainShare(first.share)
+  if (plain !== undefined) return `${shareWords(plain)} ${first.colour}, the rest ${rest}`
+  return first.share > 0.6 ? `mostly ${first.colour}, some ${rest}` : `${first.colour} or ${rest}`
+}
+
+/** One phrase an aspect, to stand after "Daughters:". */
+const phrases: Partial<Record<Aspect, (hen: Hen) => string>> = {
+  eggs: (hen) =>
+    `perhaps ${toFive(hen.eggsFirstYear.low)} to ${toFive(hen.eggsFirstYear.high)} eggs in their first year, ${shellWords(hen)}`,
+  shell: (hen) => `${shellWords(hen)} eggs`,
+  size: (hen) => `about ${kg(hen.bodyWeightKg.likely)} grown`,
+  temper: (hen) => hen.temper,
+  broody: (hen) => hen.broody.words,
+  hardiness: ({ hardiness }) => `cold ${hardiness.cold}, heat ${hardiness.heat}`,
+  feed: (hen) =>
+    `about ${toFive(hen.feedGramsPerDay.likely)} g of feed a day, ${kg(hen.feedKgPerDozen.likely)} a dozen eggs`,
+  maturity: ({ ageFirstEggDays: { low, high } }) => `first egg at ${weeks(low)} to ${weeks(high)} weeks`,
+}
+
+/** True where nothing but the daughters is asked about. */
+export const asksOfHenOnly = (aspects: readonly Aspect[]): boolean =>
+  aspects.length > 0 && aspects.every((aspect) => aspect in phrases)
+
+/** 'Daughters: perhaps 210 to 300 eggs in their first year, brown; calm.' Fewer phrases where all do not fit. */
+export function henSummary(hen: Hen, aspects: readonly Aspect[]): string {
+  const told = aspects.flatMap((aspect) => phrases[aspect]?.(hen) ?? [])
+  const upTo = (n: number): string => `Daughters: ${told.slice(0, n).join('; ')}.`
+  return fitting(upTo(4), upTo(3), upTo(2), upTo(1))
+}
