@@ -1,8 +1,8 @@
 // core/answers/carrier.ts: the `carrier` answer: does this bird carry an allele unseen, what moved the odds, what would settle it.
 import type { CarrierAnswer } from '../answer.ts'
 import { loci } from '../data/loci.ts'
-import { debated as debatedAllele } from '../flock/debated.ts'
-import { members } from '../flock/member.ts'
+import { debated as debatedAllele, type Debated, mostCopies, readShows } from '../flock/debated.ts'
+import { copiesLeft, type Member, members } from '../flock/member.ts'
 import type { BirdRef, CarrierQuestion, Flock } from '../question.ts'
 import type { Locus } from '../vocabulary.ts'
 import { find } from './carrier/find.ts'
@@ -12,8 +12,8 @@ import { assumptionWords, birdsOf, nothingElse, uniqueSources } from './parts.ts
 
 export function answerCarrier(question: CarrierQuestion): CarrierAnswer {
   const debated = debatedAllele(question.allele, question.locus)
-  const flock = withBird(question.flock, question.of)
-  const told = members(flock, debated)
+  const flock = withBird(question.flock, question.of, question.allele, question.locus)
+  const told = members(flock, debated).map((one) => (one.name === question.of ? unseenIn(debated, one) : one))
   const bird = told.find(({ name }) => name === question.of)!
   const { taken, ...found } = find(debated, told, bird)
   const rivals = rivalOdds(debated, flock, question.of, question.rivals)
@@ -34,5 +34,20 @@ export function answerCarrier(question: CarrierQuestion): CarrierAnswer {
   }
 }
 
-const withBird = (flock: Flock, name: string): Flock =>
-  flock.birds.some((bird) => bird.name === name) ? flock : { ...flock, birds: [...flock.birds, { name }] }
+/** The flock with the bird asked about in it. That it carries the allele is the question, even where it is put as a fact. */
+function withBird(flock: Flock, name: string, allele: string, locus: string): Flock {
+  const asked = flock.birds.find((bird) => bird.name === name) ?? { name }
+  const { [locus]: pair, ...others } = asked.bird?.genotype ?? {}
+  const isTheQuestion = pair?.includes(allele) && pair.some((one) => one !== allele || pair.length === 1)
+  const bird = isTheQuestion ? { ...asked, bird: { ...asked.bird, genotype: others } } : asked
+  return { ...flock, birds: [...flock.birds.filter((one) => one.name !== name), bird] }
+}
+
+/** Whoever asks whether a bird carries a recessive means one that does not show it. */
+function unseenIn(debated: Debated, bird: Member): Member {
+  const left = copiesLeft(debated, bird)
+  const mayShow = left.includes(mostCopies(debated, bird.sex)) && left.length > 1
+  return debated.acts === 'recessive' && mostCopies(debated, bird.sex) === 2 && mayShow
+    ? { ...bird, readings: [...bird.readings, readShows(debated, false)] }
+    : bird
+}

@@ -64,6 +64,9 @@ export function mateWords(debated: Debated, { name, sex, bird, ...member }: Memb
   const split = left.length > 0 && !left.includes(0) && !showing
   if (isOwnName(name)) return showing ? `${name} (${debated.shows})` : split ? `${name} (a known carrier)` : name
   if (split) return `a ${kind} known to carry it`
-  if (bird?.breed !== undefined) return `a ${bird.breed} ${kind}`
+  if (bird?.breed !== undefined) return `a ${breedWords(bird.breed)} ${kind}`
   return showing ? `a ${debated.shows} ${kind}` : name
 }
+
+/** 'Light Sussex', and 'lavender' for a Lavender bird of no told breed. */
+const breedWords = (breed: string): string => (breed.endsWith(' bird') ? breed.slice(0, -5).toLowerCase() : breed)

@@ -229,6 +229,38 @@ describe('what cannot be', () => {
   })
 })
 
+describe('what the question itself says', () => {
+  const kin: readonly FlockBird[] = [
+    { name: 'the sire', sex: 'M' },
+    { name: 'the dam', sex: 'F' },
+    { name: 'the sibling', sire: 'the sire', dam: 'the dam', shows: { c: true } },
+  ]
+  test('a bird asked about does not show it, or nobody would ask', () => {
+    const answer = ask('the cock', 'c', [{ name: 'the cock', sex: 'M', sire: 'the sire', dam: 'the dam' }, ...kin])
+    expect(answer.nowFraction).toBe('2/3')
+  })
+  test('that it is split is asked and not told', () => {
+    const split = { genotype: { lav: ['Lav+', 'lav'] } }
+    expect(ask('Bert', 'lav', [{ name: 'Bert', sex: 'M', bird: split }]).now).toBeNull()
+    expect(ask('Bert', 'lav', [{ name: 'Bert', sex: 'M', bird: { genotype: { lav: ['lav'] } } }]).now).toBeNull()
+    expect(ask('Bert', 'lav', [{ name: 'Bert', sex: 'M', bird: { genotype: { lav: ['Lav+', 'Lav+'] } } }]).now).toBe(0)
+  })
+  test('of a bird that shows it, by its breed or by a word, there is no doubt', () => {
+    expect(ask('Bert', 'lav', [{ name: 'Bert', sex: 'M', bird: { breed: 'Lavender Orpington' } }]).now).toBe(1)
+    expect(ask('Bert', 'lav', [{ name: 'Bert', sex: 'M', shows: { lav: true } }]).now).toBe(1)
+  })
+  test('a mate of no told breed is called by its look', () => {
+    const hen = { name: 'the hen', sex: 'F' as const, bird: { breed: 'Lavender bird' } }
+    const answer = ask(
+      'the cock',
+      'lav',
+      [{ name: 'the cock', sex: 'M' }, hen],
+      [brood('the cock', 'the hen', { count: 2, shows: false })],
+    )
+    expect(answer.summary).toBe('After 2 clear chicks from a lavender hen: 1 in 5 that he carries lavender.')
+  })
+})
+
 describe('a cock split on the Z', () => {
   test('is told by his daughters, whoever the hen', () => {
     const answer = ask('Bert', 'choc', [bert], [brood('Bert', 'Daisy', { count: 5, sex: 'F', shows: false })])
