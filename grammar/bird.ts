@@ -140,8 +140,8 @@ function namesOf(bird: BirdSaid, carry: string | undefined): Varieties | undefin
   if (breed?.type === 'breed') return ofBreed(breed.names, colours)
   const family = bird.parts.find((part) => part.type === 'family')
   if (family?.type === 'family') return varietiesOf(family.family, [...colours, ...barredLine(bird, family.family)])
-  if (colours.length === 0 && bird.parts.some((part) => part.type === 'goal' && /^(?:blue|green|olive)/u.test(part.goal)))
-    return { names: ['Bird from a blue egg'], firm: true }
+  const egg = colours.length === 0 ? eggName(bird) : undefined
+  if (egg !== undefined) return { names: [egg], firm: true }
   if (colours.length === 0) return bird.parts.some((part) => part.type === 'trait') ? describedByTrait(bird) : undefined
   if (bird.parts.some((part) => part.type === 'colour' && part.word === 'reds'))
     return { names: ['Rhode Island Red'], firm: true }
@@ -156,6 +156,15 @@ function namesOf(bird: BirdSaid, carry: string | undefined): Varieties | undefin
 /** A fine-barred Rock is a barred one. */
 const barredLine = (bird: BirdSaid, family: string): readonly Colour[] =>
   family === 'Plymouth Rock' && bird.parts.some((part) => part.type === 'line' && /barred$/u.test(part.line)) ? ['barred'] : []
+
+/** "blue egg rooster", "white egg hens": a bird known by the egg it came from, or lays. */
+function eggName(bird: BirdSaid): string | undefined {
+  const goal = bird.parts.find((part) => part.type === 'goal')
+  const shell = goal?.type === 'goal' ? /^(\w+)-eggs$/u.exec(goal.goal)?.[1] : undefined
+  if (shell === undefined) return undefined
+  if (sexSaid(bird) !== 'F' && /^(?:blue|green|olive)$/u.test(shell)) return 'Bird from a blue egg'
+  return `${shell.charAt(0).toUpperCase()}${shell.slice(1)}-egg layer`
+}
 
 const describedByTrait = (bird: BirdSaid): Varieties | undefined => {
   const ids = bird.parts.flatMap((part) => (part.type === 'trait' ? [part.trait] : []))

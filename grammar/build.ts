@@ -169,7 +169,16 @@ export const having: Rule<Piece> = ([word, feature], _at, reject) => {
   const over = word as Token
   return over.type === 'over' && over.weak && over.word.startsWith('w') ? pieceOf(feature) : reject
 }
-export const fromEgg: Rule<Piece> = ([from, egg]) => ({ ...spanOf([from as Token, egg as Token]), parts: [egg as Token] })
+const isShell = (token: unknown): boolean => isToken(token) && token.type === 'goal' && token.goal.endsWith('-eggs')
+/** "black hens with bars". */
+export const havingColour: Rule<Piece> = ([word, colour], at, reject) =>
+  /^(?:bars|barring|stripes|crests?|beards?|tufts)$/u.test((colour as Token).word) ? having([word, colour], at, reject) : reject
+export const fromEgg: Rule<Piece> = ([from, egg], _at, reject) =>
+  isShell(egg) ? { ...spanOf([from as Token, egg as Token]), parts: [egg as Token] } : reject
+export const eggBird: Rule<Piece> = (words, _at, reject) => {
+  const tokens = tokensIn(words)
+  return isShell(tokens[0]) && tokens[1]?.gap === false ? { ...spanOf(tokens), parts: tokens } : reject
+}
 export const afterComma: Rule<Piece> = ([, piece]) => pieceOf(piece)
 
 // --- lists ---
@@ -184,11 +193,15 @@ export const listed: Rule<Group> = (words, _at, reject) => {
   if (sex !== undefined && other !== undefined && sex !== other) return reject
   const joins = tokensIn(words[1])
   if (isCount(one) && !isCount(group[0]!)) return reject
+  if (isSingle(group.at(-1)!) && other === undefined && isNamed(one) && !joins.some(({ type }) => type === 'or')) return reject
   if (group.length === 1 && isNamed(one) && !isNamed(group[0]!) && !hasLine(group[0]!)) return reject
   if (group.some(isNamed) && !isNamed(one) && !(joins.some(({ type }) => type === 'or') && hasLine(one))) return reject
   return [...group, one]
 }
 
+/** "one Delaware rooster": what follows is another kind of bird. */
+const isSingle = ({ parts }: BirdSaid): boolean =>
+  parts.some((part) => (part.type === 'cock' || part.type === 'hen') && !part.many) && parts.some(({ type }) => type === 'breed' || type === 'family')
 /** "one lavender": a number and a colour, of no named breed. */
 const isCount = ({ parts }: BirdSaid): boolean =>
   parts.some(({ type }) => type === 'number') && !parts.some(({ type }) => type === 'breed' || type === 'family' || type === 'cock' || type === 'hen')
@@ -240,7 +253,8 @@ function mate(
   if (order !== 'either' && isNoun(joint, second[0]!)) return reject
   if (!first.every(canMate) || !second.every(canMate)) return reject
   if (weak && !crossed && !first.some(isPlainBird) && !second.some(isPlainBird)) return reject
-  if (weak && !crossed && order !== 'either' && !second.every((bird) => isPlainBird(bird) || isColourNoun(bird))) return reject
+  const loose = weak || tokensIn(joint).some(({ type }) => type === 'under')
+  if (loose && !crossed && order !== 'either' && !second.every((bird) => isPlainBird(bird) || isColourNoun(bird) || bird.carried.length > 0 || bird.split)) return reject
   if (weak && order !== 'either' && second[0]!.gap) return reject
   return { first, second, order, plain: !weak }
 }
@@ -253,7 +267,8 @@ const isNoun = (joint: unknown, next: BirdSaid): boolean => {
 const canMate = (bird: BirdSaid): boolean =>
   bird.parts.some(({ type }) => type !== 'trait') || bird.cross !== undefined || bird.split || bird.carried.length > 0
 /** "my reds". */
-const isColourNoun = ({ parts }: BirdSaid): boolean => parts.some((part) => part.type === 'colour' && part.word.endsWith('s'))
+const isColourNoun = ({ parts }: BirdSaid): boolean =>
+  parts.some((part) => part.type === 'colour' && /^(?:reds|buffs|blacks|blues|barreds|lavs|lavenders|whites|splashes|columbians|partridges|silvers|golds|cuckoos|coppers|chocolates|browns|frizzles|smooths)$/u.test(part.word))
 /** More than a colour is told of it. */
 const isPlainBird = (bird: BirdSaid): boolean =>
   bird.cross !== undefined ||

@@ -71,8 +71,9 @@ lead -> whose:? %number:?                                       # my 3
 whose -> %my | %his | %her | %their | %my %his | %my %their
 body -> piece      {% build.body %}
       | body piece {% build.grown %}
-piece -> name | %line | sex | %gene | %generation | carried | without | noted
+piece -> name | egg_bird | %line | sex | %gene | %generation | carried | without | noted
 
+egg_bird -> %goal sex {% build.eggBird %}                        # blue egg rooster
 name -> %breed | %family | %colour | %trait
 look_name -> %colour | %trait
 sex -> %cock | %hen | %kin
@@ -91,6 +92,7 @@ noted -> %open notes %close      {% build.noted %}
        | %comma carried          {% build.afterComma %}
        | %over %trait             {% build.having %}              # with muffs
        | %over carried            {% build.having %}
+       | %over %colour            {% build.havingColour %}        # with bars
 notes -> note | notes note | notes %comma note
 note -> name | %line | sex | %gene | carried | without | %generation
 

@@ -51,6 +51,7 @@ const aloneOrNot = (token: Token, at: number, all: readonly Token[]): Token =>
 /** "a hatchery one", "the blue one". */
 const isPronoun = (token: Token, before: Token | undefined): boolean =>
   (token.word === 'one' && (before?.type === 'line' || before?.type === 'colour')) ||
+  (token.word === 'any' && ['over', 'plus', 'under', 'and', 'is'].includes(before?.type ?? '')) ||
   (token.word === 'same' && (before?.type === 'over' || before?.type === 'under' || before?.type === 'and'))
 
 const tells: ReadonlySet<string> = new Set([

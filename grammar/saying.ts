@@ -82,5 +82,5 @@ export const isNamed = (bird: BirdSaid): boolean =>
   bird.carried.length > 0 ||
   bird.split ||
   bird.parts.some(
-    ({ type }) => type === 'breed' || type === 'family' || type === 'colour' || type === 'gene' || type === 'trait',
+    ({ type }) => type === 'breed' || type === 'family' || type === 'colour' || type === 'gene' || type === 'trait' || type === 'goal',
   )

@@ -56,13 +56,16 @@ const run: readonly Target[] = [...joinedNames()]
   .map(([word, text]) => ({ word, letters: lettersOf(word), words: text.split(' '), group: new Set([text]) }))
 const targets: ReadonlyMap<number, readonly Target[]> = Map.groupBy([...single, ...run], ({ word }) => word.length)
 
+/** A short word is near too many others: only a bird or a sex is made of it. */
+const isBirdOrSex = ({ group }: Target): boolean => [...group].some((use) => /^(?:\{"type":")?(?:breed|family|cock|hen)\b/u.test(use))
+
 function near(word: string): readonly (Target & { readonly slips: number })[] {
   const most = slips(word.length)
   const letters = lettersOf(word)
   const found: (Target & { readonly slips: number })[] = []
   for (let length = word.length - most; length <= word.length + most; length += 1)
     for (const target of targets.get(length) ?? []) {
-      if (bitCount(letters ^ target.letters) > 2 * most) continue
+      if (bitCount(letters ^ target.letters) > 2 * most || (word.length <= 4 && !isBirdOrSex(target))) continue
       const apart = distance(word, target.word)
       if (apart <= most && apart < word.length / 2 && (apart < 2 || target.word[0] === word[0]))
         found.push({ ...target, slips: apart })

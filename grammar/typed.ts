@@ -110,11 +110,24 @@ const evidence: ReadonlySet<string> = new Set([
   'line',
   'his',
   'her',
+  'about',
+  'same',
+  'swap',
+  'forWhom',
 ])
 const isCapital = (text: string): boolean => text.length >= 2 && /^[A-Z]{2,}s?$/u.test(text)
 
 /** `4 am`, `30 cm`, `5 lb`. */
 const isUnit = (word: string): boolean => /^(?:am|cms?|lbs?|m|kk)$/u.test(word)
+
+/** The phrase that begins at a word, or going back, the longest that ends with it. */
+function phraseOver(words: readonly Word[], at: number, step: 1 | -1): Found | undefined {
+  for (let from = step === 1 ? at : Math.max(0, at - 2); from <= at; from += 1) {
+    const found = longestPhrase((k) => words[k]?.word, from, () => true)
+    if (found && (step === 1 || from + found.length === at + 1)) return found
+  }
+  return undefined
+}
 
 /** Is there a word beside it that only a bird has beside it? Looks past colours, lines and numbers. */
 function standsAsBird(words: readonly Word[], from: number, length: number): boolean {
@@ -137,11 +150,7 @@ function standsAsBird(words: readonly Word[], from: number, length: number): boo
         return true
       if (word.raw.type === 'number' && step === -1) return !isUnit(words[from]!.word)
       if (word.raw.type === 'comma' || word.raw.type === 'and' || word.raw.type === 'open') continue
-      const found = longestPhrase(
-        (k) => words[k]?.word,
-        i,
-        () => true,
-      )
+      const found = phraseOver(words, i, step)
       const type = found?.meaning.type
       if (type === undefined || word.raw.type === 'stop' || word.raw.type === 'ask') return false
       if (evidence.has(type) && !(type === 'over' && word.word !== 'x' && step === 1 && isRisky(word.word)))

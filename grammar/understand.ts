@@ -9,7 +9,7 @@ import { readContextMissing, readMissing, readNoise, readPhoto, readVague } from
 import { readCarrier } from './read/carrier.ts'
 import { readCross } from './read/cross.ts'
 import { readCourtesy, readIllnessOrLaw, readOffTopic } from './read/decline.ts'
-import { readBirdFact, readCarrying, readFaintTopic, readHearsay, readKin, readSexLuck, readShell, readTopic } from './read/fact.ts'
+import { readBirdFact, readCarrying, readFaintTopic, readHalves, readHearsay, readKin, readSexing, readSexLuck, readShell, readTopic } from './read/fact.ts'
 import { readHatch } from './read/hatch.ts'
 import { readBestBreed, readLines, readStrategy } from './read/lines.ts'
 import { isToldPair, pairsIn } from './read/pairs.ts'
@@ -37,7 +37,9 @@ const isDangling = ({ scene, has, words, tokens }: Reading): boolean => {
   const leaning = scene.changes.length > 0 || has('sure', 'plain', 'nextGeneration')
   const strange = tokens.filter(({ type }) => type === 'unknown').length
   const owned = tokens.some(({ type }) => type === 'my') && tokens.some(({ type }) => type === 'hen' || type === 'cock')
+  const others = words.some((word) => /^(?:your|yall|anyone|everyone|anybody|everybody|folks|guys)$/u.test(word)) || /\bdo (?:you|u|ya)\b/u.test(words.join(' '))
   return (
+    !others &&
     words.length <= 14 &&
     scene.matings.length === 0 &&
     (leaning || (scene.aspects.length > 0 && strange <= 1 && !owned)) &&
@@ -66,6 +68,7 @@ const readers: readonly Reader[] = [
   readIllnessOrLaw,
   readHearsayUnlessMated,
   readHatch,
+  readHalves,
   readSexLuck,
   readFirmPartners,
   readLines,
@@ -81,6 +84,7 @@ const readers: readonly Reader[] = [
   readKin,
   readBirdFact,
   readShell,
+  readSexing,
   readDangling,
   readPhoto,
   readMissing,

@@ -19,7 +19,7 @@ const ask = (
 
 /** A picture, or words that point at something unseen. */
 export const readPhoto: Reader = (reading) =>
-  reading.has('photo') ? ask(reading, 'look', refsOf(reading.scene.birds.filter(isSolid))) : undefined
+  reading.has('photo') && (reading.asks || reading.has('question')) ? ask(reading, 'look', refsOf(reading.scene.birds.filter(isSolid))) : undefined
 
 /** One bird and no other, or birds by their looks only. */
 export const readMissing: Reader = (reading) => {
@@ -40,7 +40,7 @@ export const readMissing: Reader = (reading) => {
 }
 
 const vague =
-  /^(?:this|that|these|those|it|its|them|they|one|ones|the|two|both|him|her|he|she|with|and|or|is|are|was|will|would|can|could|should|do|does|i|we|you|what|whats|which|who|how|about|work|works|good|ok|okay|best|better|get|put|use|be|a|an|to|on|of|then|so|for|please|any|cross|mix)$/u
+  /^(?:this|that|these|those|it|its|them|they|one|ones|the|two|both|him|her|he|she|with|and|or|is|are|was|will|would|can|could|should|do|does|i|we|you|what|whats|which|who|how|about|work|works|good|ok|okay|best|better|get|put|use|be|a|an|to|on|of|then|so|for|please|any|cross|mix|my|our|bad)$/u
 
 /** "will it work", "can I cross the two", "my rooster and my hens, what will I get". */
 export const readVague: Reader = (reading) => {

@@ -215,11 +215,12 @@ export const readCarrier: Reader = (reading): CarrierQuestion | undefined => {
       reading.asks ||
       reading.words.includes('who') ||
       reading.words.includes('whos'))
-  const split = told && reading.scene.tallies.length === 0 && !reading.has('test', 'outcome')
   if (!asksCarry && !(told && reading.scene.tallies.some(({ not }) => not))) return undefined
-  if (split || !isParticular(reading, told)) return undefined
+  if (!isParticular(reading, told)) return undefined
   const trait = traitOf(reading, birds)
   if (!trait || (told && traits[traitIdOf(trait)]?.seen === true)) return undefined
+  const counted = talliesOf(reading, trait).some(({ count }) => count > 1)
+  if (told && !counted && !reading.has('test', 'outcome')) return undefined
   return carrierOf(reading, trait, pairs[0])
 }
 

@@ -96,7 +96,8 @@ export function aspectsOf({ scene }: Reading): readonly Aspect[] {
 export const isSolid = ({ saidOf, sex }: Bird): boolean =>
   saidOf.cross !== undefined ||
   saidOf.carried.length > 0 ||
-  saidOf.parts.some(({ type }) => type === 'breed' || type === 'family' || type === 'gene' || type === 'goal') ||
+  saidOf.parts.some(({ type }) => type === 'breed' || type === 'family' || type === 'gene') ||
+  saidOf.parts.some((part) => part.type === 'goal' && part.goal.endsWith('-eggs')) ||
   (sex !== undefined && saidOf.parts.some(({ type }) => type === 'colour')) ||
   saidOf.parts.some((part) =>
     part.type === 'colour' &&

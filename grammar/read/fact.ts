@@ -34,7 +34,7 @@ const birdsIn = ({ scene }: Reading): readonly Bird[] =>
 const plainly = (text: string): string =>
   text
     .replace(/\b(wing|feather|vent|dna|colou?r)[ -]sex\b(?!ing)/giu, '$1 sexing')
-    .replace(/\bsex ?lynx|sex ?sinks?|sex ?linx\b/giu, 'sex link')
+    .replace(/\bsex[ -]?(?:lynx|sinks?|linx|links?|lynks?)\b/giu, 'sex link')
 
 /** The strongest topic; `least` is how much its cues must weigh. */
 function topicOf(reading: Reading, least: number): string | undefined {
@@ -105,6 +105,27 @@ export const readCarrying: Reader = (reading) => {
   if (words.some((word) => /^(?:see|look|looks|tell|visible|visual|visibly|sign|signs|show|spot)$/u.test(word))) return factOf(reading, 'splits-look-different', birdsIn(reading))
   if (has('test')) return factOf(reading, 'test-mating', birdsIn(reading))
   return trait && (has('define', 'claim', 'question') || reading.asks) && birdsIn(reading).length === 0 ? factOf(reading, 'locus', [], trait.locus) : undefined
+}
+
+/** "is 50/50 boys and girls true": the share of each sex. */
+export const readHalves: Reader = (reading) => {
+  const halves = /\b(?:50 ?[/:-] ?50|fifty ?fifty|half (?:and|n|&) half|half boys|half girls)\b/iu.test(reading.text.slice(0, mostLetters))
+  const sexes = reading.tokens.some(({ type }) => type === 'cock' || type === 'hen') || reading.scene.aspects.includes('sexing')
+  return halves && sexes && birdsIn(reading).length === 0 ? factOf(reading, 'hatch-rate-ratio', []) : undefined
+}
+
+/** Sexing in general: of barred chicks, by wings, by a spot, or by age. */
+export const readSexing: Reader = (reading) => {
+  const { scene, tokens, words } = reading
+  if (!scene.aspects.includes('sexing') && !scene.goals.includes('sexable')) return undefined
+  if (isToldPair(reading) || words.length < 4 || words.some((word) => /^(?:it|them|that|these|those|this|he|she|him|her)$/u.test(word))) return undefined
+  if (!(reading.asks || reading.has('define', 'question', 'claim')) || scene.matings.length > 0) return undefined
+  if (tokens.filter(({ type }) => type === 'sexlink').length > 1) return factOf(reading, 'sex-links-breed-true', [])
+  const barred = tokens.some((token) => token.type === 'colour' && (token.colour === 'barred' || token.colour === 'cuckoo'))
+  if (barred) return factOf(reading, 'barred-rock-spot', birdsIn(reading))
+  if (reading.has('wing')) return factOf(reading, 'wing-any-chick', [])
+  const subject = tokens.some(({ type }) => type === 'chick' || type === 'hen' || type === 'cock' || type === 'colour')
+  return subject && !reading.has('photo', 'mine') ? factOf(reading, 'best-sexing-marks', birdsIn(reading)) : undefined
 }
 
 /** Kin bred to kin, with no birds named. */

@@ -59,7 +59,19 @@ function eggsAfterSet({ tokens }: Reading): number | undefined {
   const next = at < 0 ? undefined : tokens[at + 1]
   return next?.type === 'number' && !next.percent && next.value > 1 ? next.value : undefined
 }
-const eggsIn = (reading: Reading): number | undefined => numberBefore(reading, isEgg, 6) ?? eggsAfterSet(reading)
+/** "incubator full of 48": the only number there is. */
+function eggsInside({ tokens, words }: Reading): number | undefined {
+  const numbers = tokens.flatMap((token) => (token.type === 'number' && !token.percent ? [token.value] : []))
+  return numbers.length === 1 && words.some((word) => /^(?:incubator|bator)$/u.test(word)) ? numbers[0] : undefined
+}
+const eggsIn = (reading: Reading): number | undefined => numberBefore(reading, isEgg, 6) ?? eggsAfterSet(reading) ?? eggsInside(reading)
+
+/** "two roosters 15 hens ok?" */
+const isRatio = (reading: Reading): boolean =>
+  numberBefore(reading, isMale, 2) !== undefined &&
+  numberBefore(reading, isPullet, 2) !== undefined &&
+  !reading.has('hatch', 'outcome', 'sexRatio') &&
+  !reading.tokens.some(({ type }) => type === 'breed' || type === 'family' || type === 'chick')
 const isOfLaying = ({ words }: Reading): boolean => words.some((word) => /^(?:lay|lays|year|yearly|annually|weekly|daily)$/u.test(word))
 
 function topicOf(reading: Reading): HatchQuestion['topic'] | undefined {
@@ -67,6 +79,7 @@ function topicOf(reading: Reading): HatchQuestion['topic'] | undefined {
   const [eggs, pullets] = [eggsIn(reading), numberBefore(reading, isPullet)]
   if ((has('ratio') || (has('howManyHens') && eggs === undefined && reading.tokens.some(isMale))) && !has('sexRatio'))
     return 'ratio'
+  if (isRatio(reading)) return 'ratio'
   if (reading.words.includes('enough') && reading.tokens.some(isMale) && pullets !== undefined) return 'ratio'
   if (has('newCock') && has('wait') && !has('dates')) return 'new-cock-wait'
   if ((has('sexRatio') || reading.words.includes('all')) && has('odds') && sexesCounted(reading)) return 'sex-ratio'
@@ -80,7 +93,7 @@ function topicOf(reading: Reading): HatchQuestion['topic'] | undefined {
     (has('set', 'hatch', 'shipped', 'pulletsWanted') || pullets !== undefined)
   )
     return 'pullets-from'
-  if (has('dates')) return 'dates'
+  if (has('dates') || (has('hatch') && has('set') && reading.words.includes('when'))) return 'dates'
   if (
     has('set') &&
     eggs !== undefined &&

@@ -55,8 +55,11 @@ function comparedIn(reading: Reading): readonly Bird[] {
   )
 }
 
+/** Combs, sizes and countries are no strategy. */
+const isStrain = /^(?:production|hatchery|utility|heritage|exhibition|fine-barred|open-barred|dark-line|light-line|layer|meat)$/u
+
 function linesNamed({ tokens }: Reading): readonly string[] {
-  return [...new Set(tokens.flatMap((token) => (token.type === 'line' ? [token.line] : [])))]
+  return [...new Set(tokens.flatMap((token) => (token.type === 'line' && isStrain.test(token.line) ? [token.line] : [])))]
 }
 
 function compareOf(reading: Reading): readonly BirdRef[] {
@@ -86,6 +89,9 @@ function topicOf(reading: Reading): LinesQuestion['topic'] | undefined {
   const { has, tokens, scene } = reading
   const cocks = tokens.some(({ type }) => type === 'cock') || scene.goals.includes('meat')
   const mated = isToldPair(reading) || pairsIn(reading).some(({ by }) => by === 'sex')
+  const hens = tokens.some(({ type }) => type === 'hen' || type === 'chick') || scene.aspects.includes('eggs')
+  if (hens && !cocks && !mated && reading.words.some((word) => /^(?:cull|culling|replace|replacing|retire)$/u.test(word))) return 'keep-until'
+  if (hens && !cocks && !mated && scene.birds.every((bird) => bird.ref.breed === undefined) && reading.words.some((word) => /^(?:cheap|cheaper|cheapest|affordable)$/u.test(word)) && !has('feedCost')) return 'buy-or-hatch'
   if (has('cost', 'money') && !mated && reading.words.some((word) => /^(?:raise|raising|rear|rearing)$/u.test(word)) && !cocks) return 'buy-or-hatch'
   if (has('money') && !mated && reading.words.some((word) => /^(?:better|best|more|most)$/u.test(word)) && !has('feedCost', 'keepUntil', 'buyOrHatch')) return 'compare'
   if (has('buyOrHatch') && (has('cost', 'money', 'set', 'hatch') || reading.asks)) return 'buy-or-hatch'
@@ -128,8 +134,12 @@ function topicOf(reading: Reading): LinesQuestion['topic'] | undefined {
   return undefined
 }
 
+/** Something is for sale, or sought: nothing is asked of the bot. */
+const isAdvert = ({ has, asks, words }: Reading): boolean =>
+  has('offTopic') && (words.includes('anyone') || (!asks && !has('question')))
+
 export const readLines: Reader = (reading) => {
-  const topic = reading.has('offTopic') && !reading.asks ? undefined : topicOf(reading)
+  const topic = isAdvert(reading) ? undefined : topicOf(reading)
   if (topic === undefined) return undefined
   return linesQuestion(reading, topic)
 }
@@ -141,8 +151,8 @@ export const readBestBreed: Reader = (reading) =>
 /** No birds, but a goal and a wish for a plan: the best of the catalogue. */
 export const readStrategy: Reader = (reading) => {
   const goals = goalsOf(reading)
-  if (reading.has('offTopic') && !reading.asks) return undefined
-  if (isToldPair(reading) || !reading.has('strategy', 'money') || (goals.length === 0 && !reading.has('money')))
+  if (reading.has('offTopic') && !reading.asks && !reading.has('question')) return undefined
+  if (isAdvert(reading) || isToldPair(reading) || !reading.has('strategy', 'money') || (goals.length === 0 && !reading.has('money')))
     return undefined
   if (reading.scene.birds.some(isSolid) && !reading.has('money', 'strategy')) return undefined
   return linesQuestion(reading, 'compare')

@@ -44,7 +44,7 @@ const filled = (birds: readonly Bird[], named: readonly Bird[]): readonly Bird[]
 /** Genes behind a named bird are said of it. */
 const isGenesOnly = ({ saidOf }: Bird): boolean => saidOf.parts.length > 0 && saidOf.parts.every(({ type }) => type === 'gene')
 
-function implied(scene: Scene): readonly Pair[] {
+function implied(scene: Scene, words: readonly string[]): readonly Pair[] {
   const solid = scene.birds.filter(isSolid)
   const breeds = solid.some(({ ref }) => ref.breed !== undefined)
   const birds = solid.filter(
@@ -54,6 +54,8 @@ function implied(scene: Scene): readonly Pair[] {
   const [males, females, open] = [of('M'), of('F'), of(undefined)]
   const pair = (sires: readonly Bird[], dams: readonly Bird[], by: Mating['by']): readonly Pair[] =>
     sires.flatMap((sire) => dams.map((dam) => ({ sire, dam, by })))
+  const both = words.includes('both') || words.includes('each')
+  if (both && birds.length === 1 && birds[0]!.saidOf.parts.some(({ type }) => type === 'gene')) return pair(birds, birds, 'order')
   if (males.length > 0 && females.length > 0) return pair(males, females, 'sex')
   if (males.length > 0 && open.length > 0) return pair(males, open, 'sex')
   if (females.length > 0 && open.length > 0 && open.every(({ ref }) => ref.breed === open[0]!.ref.breed)) return pair(open, females, 'sex')
@@ -65,9 +67,9 @@ function implied(scene: Scene): readonly Pair[] {
 const key = ({ sire, dam }: Pair): string => JSON.stringify([sire.ref, dam.ref])
 
 /** Matings of the message, each once, at most twelve. */
-export function pairsIn({ scene }: Reading): readonly Pair[] {
+export function pairsIn({ scene, words }: Reading): readonly Pair[] {
   const told = explicit(scene)
-  const pairs = told.length > 0 ? told : implied(scene)
+  const pairs = told.length > 0 ? told : implied(scene, words)
   return [...new Map(pairs.map((pair) => [key(pair), pair])).values()].slice(0, 12)
 }
 

@@ -135,7 +135,12 @@ export const readParents: Reader = (reading) => {
   const chick = tokens.some(({ type }) => type === 'chick') || has('hatch')
   const { sires, dams } = candidates(reading)
   const doubt = has('father') || (has('hatchedWhat') && (chick || sires.length + dams.length > 0))
+  const described = looksIn(reading).length > 0 || tokens.some(({ type }) => type === 'trait')
+  const several = chick && described && sires.length + dams.length > 2 && !isToldPair(reading)
+  const whichHen = chick && has('outcome') && !reading.scene.aspects.includes('sexing') && reading.scene.wanted.some(({ firm, for: birds }) => firm && birds.length === 0)
   const lineUp =
+    several ||
+    whichHen ||
     chick && sires.length > 1 && ((tokens.some((token) => token.type === 'cock' && token.parent) && !isToldPair(reading)) || looksIn(reading).length > 0 || tokens.some(({ type }) => type === 'trait'))
   if (!doubt && !lineUp) return undefined
   if (isToldPair(reading) && sires.length === 1 && !has('father')) return undefined

@@ -15,7 +15,7 @@ function soughtIn(reading: Reading): Sought | undefined {
   const { scene } = reading
   const isTold = isToldPair(reading)
   const seeking = scene.wanted.find(({ firm }) => firm) ?? scene.wanted[0]
-  if (!seeking) return undefined
+  if (!seeking) return isTold ? undefined : bestFor(reading)
   const mated = scene.matings.flatMap(({ sires, dams }) => [...sires, ...dams])
   const birds = [...seeking.for, ...scene.birds.filter((bird) => !seeking.for.includes(bird)), ...mated].filter(
     (bird, _, all) => isSolid(bird) && !(isProduct(bird) && all.some((other) => !isHybrid(other))),
@@ -28,6 +28,14 @@ function soughtIn(reading: Reading): Sought | undefined {
   const among = once([...birds.filter((bird) => bird.sex === sex), ...(own.some((bird) => bird.sex === undefined) ? [] : open)])
   if (own.length > 0 && !seeking.firm) return isTold ? undefined : weakly(own, sex)
   return own.length > 0 ? { own, wanted: sex, among } : undefined
+}
+
+/** "best cross for sexing if I have barred hens": the mate is sought, though no sex is. */
+function bestFor({ scene, has }: Reading): Sought | undefined {
+  const own = scene.birds.filter(isSolid)
+  const [sex, ...others] = [...new Set(own.map((bird) => bird.sex))]
+  const goals = scene.goals.length > 0 || scene.aspects.includes('sexing')
+  return has('bestBreed') && goals && sex !== undefined && others.length === 0 ? { own, wanted: opposite(sex), among: [] } : undefined
 }
 
 const once = (birds: readonly Bird[]): readonly Bird[] => [

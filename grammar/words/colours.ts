@@ -11,11 +11,11 @@ export const colourWords = {
   dun: 'dun',
   khaki: 'khaki',
   white:
-    'white, whites, wht, whte, whit, weiss, weisse, weisser, wit, witte, blanc, blanche, blanco, blanca',
+    'white, whites, wht, whte, whit, weiss, weisse, weisser, witte, blanc, blanche, blanco, blanca',
   red: 'red, red based, reds, rd, redd, rot, rote, roter, rood, rode, rouge, rojo, roja, reddish, brick red, mahogany, brick',
   buff: 'buff, buffs, buf, fauve, gelbe, gele',
   gold: 'gold, golden, goldens, golds, gld, dore, doree, goud, dorado',
-  silver: 'silver, silvers, slvr, silber, zilver, argente, argentee, plata',
+  silver: 'silver, sliver, silvers, slvr, silber, zilver, argente, argentee, plata',
   laced: 'laced, lace, lacing, laces, lased, layced, gesaeumt, gesaumt, gezoomd, maille',
   pencilled: 'pencilled, penciled, pencil, penciling, pencilling, multiple laced',
   spangled: 'spangled, spangle, spangles',

@@ -2,15 +2,15 @@
 
 /** Words of one male. */
 export const cock =
-  'roo, rooster, cock, cockerel, male, boy, boi, stag, stud, cockbird, cock bird, rooster bird, roosta, rooser, roster, cockrel, cockeral, cockrell, cocker, cuck, cok, fella, fellow, lad, bloke, rooter, man, he boy, m, tup, cockrul, ruster, rooer, rue, rew, cock a roll, cock roll, cock rel'
+  'husband, hubby, boyfriend, roo, rooster, cock, cockerel, male, boy, boi, stag, stud, cockbird, cock bird, rooster bird, roosta, rooser, roster, cockrel, cockeral, cockrell, cocker, cuck, cok, fella, fellow, lad, bloke, rooter, man, he boy, m, tup, cockrul, ruster, rooer, rue, rew, cock a roll, cock roll, cock rel'
 /** Words of several males. */
 export const cocks =
   'roos, roosters, cocks, cockerels, males, boys, bois, stags, cockbirds, cock birds, roostas, cockrels, cockerals, lads, fellas, blokes'
 /** Words of one female. */
-export const hen = 'hen, pullet, female, girl, gal, lady, layer hen, hn, biddy, puller, pulet, pullit, pull it, f'
+export const hen = 'wife, girlfriend, hen, pullet, female, girl, gal, lady, layer hen, hn, biddy, puller, pulet, pullit, pull it, f'
 /** Words of several females. */
 export const hens =
-  'hens, pullets, females, girls, gals, ladies, layer hens, laying hens, layers, lassies, hennies, hns, biddies, chooks, pulets, pullits'
+  'wives, girlfriends, hens, pullets, females, girls, gals, ladies, layer hens, laying hens, layers, lassies, hennies, hns, biddies, chooks, pulets, pullits'
 /** A parent named by its part, which tells its sex as well as a sex word does. */
 export const father = 'dad, father, daddy, papa, pop, sire, pa'
 export const fathers = 'dads, fathers, sires, daddies, papas'
