@@ -10,7 +10,7 @@ if (!synapseInstalled()) {
 
 const messages = Number(process.env['MESSAGES'] ?? 1000)
 const rounds = Number(process.env['ROUNDS'] ?? 100)
-const bare = 'test/matrix/with/bareBot.ts'
+const bare = '../test/matrix/with/bareBot.ts'
 const question = 'Rhode Island Red cock over Light Sussex hens'
 const chatter = 'we had fourteen eggs today, and the old cock crows at five'
 

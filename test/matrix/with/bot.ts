@@ -27,19 +27,22 @@ export const newFolder = (): string => mkdtempSync(join(tmpdir(), 'henwife-bot-'
 export const removeFolder = (folder: string): void => rmSync(folder, { recursive: true, force: true })
 
 /** The bot with an echo in place of its head: it says back what it is asked. */
-export const echo = 'test/matrix/with/echoBot.ts'
+export const echo = '../test/matrix/with/echoBot.ts'
 /** The bot as it is. */
-export const whole = 'bot/main.ts'
+export const whole = 'main.ts'
 
-/** Node's flags of `npm start`, so that what is tested and measured is what an operator runs. */
-const flags = packageJson.scripts.start.split(' ').slice(1, -1)
+/** As `npm start` does it, so that what is tested and measured is what an operator runs. */
+const launch = packageJson.scripts.start.split(' ').slice(1, -1)
 
 const running = new Set<ChildProcess>()
 process.once('exit', () => {
   for (const child of running) child.kill('SIGKILL')
 })
 
-/** @param settings over those that fit a test: nothing but loopback, any port, no limits */
+/**
+ * @param script a program, as seen from the folder of bot/launch.js
+ * @param settings over those that fit a test: nothing but loopback, any port, no limits
+ */
 export function startBot(script: string, settings: Readonly<Record<string, string>>): Bot {
   const env = {
     PATH: process.env['PATH'],
@@ -50,7 +53,7 @@ export function startBot(script: string, settings: Readonly<Record<string, strin
     HENWIFE_LIMITS_ANSWERS_PER_ROOM_PER_MINUTE: '100000',
     ...settings,
   }
-  const child = spawn(process.execPath, [...flags, script], { env, stdio: ['ignore', 'pipe', 'pipe'] })
+  const child = spawn(process.execPath, [...launch, script], { env, stdio: ['ignore', 'pipe', 'pipe'] })
   running.add(child)
   const lines: Line[] = []
   const waiting = new Set<() => void>()
