@@ -128,7 +128,7 @@ tally -> %number %of %number look    {% build.ofAll %}          # 4 of 7 white
        | %number look %of %number    {% build.lookOf %}
        | %number %not look           {% build.clear %}          # 6 not white
        | %number %carries            {% build.clear %}
-look -> %colour | sex | %trait | %colour %colour | %colour %chick | %colour sex | sex %chick
+look -> %chick | %chick %colour | %chick %trait | %colour | sex | %trait | %colour %colour | %colour %chick | %colour sex | sex %chick
 
 change -> %swap part %forWhom birds      {% build.swapped %}        # swap the cock for a Buff Orp
         | %swap part over birds      {% build.swapped %}
@@ -168,5 +168,5 @@ pairing -> %over | %and | %plus
 parent -> %cock | %hen
 brood -> %name pairing %name counts               {% build.broodOf %}       # Sid x Daisy: 12 chicks, 3 lavender
 counts -> count | counts count | counts sep count
-count -> counting:? %number look | counting:? %number %chick | counting:? %number %not look | counting:? %number %of %number look
+count -> counting:? %number look | counting:? %number %chick | counting:? %number %not look | counting:? %number %of %number look | counting:? %number look %of %number
 counting -> %is | %comma | %my

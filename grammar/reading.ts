@@ -35,7 +35,8 @@ const mostWords = 600
 /** What is between two stops, without the small words. A word left out is marked on the next. */
 function clausesOf(tokens: readonly Token[]): readonly (readonly Token[])[] {
   const clauses: Token[][] = [[]]
-  for (const token of tokens) {
+  for (const [i, each] of tokens.entries()) {
+    const token = pointing(each, tokens[i + 1])
     if (token.type === 'stop') clauses.push([])
     else if (token.type !== 'filler' && token.type !== 'unknown' && !isPronoun(token, clauses.at(-1)!.at(-1))) clauses.at(-1)!.push(token)
   }
@@ -47,6 +48,10 @@ const aloneOrNot = (token: Token, at: number, all: readonly Token[]): Token =>
   token.type === 'carries' && !['colour', 'trait', 'gene', 'breed', 'family', 'sexlink'].includes(all[at + 1]?.type ?? '')
     ? { ...token, type: 'split' }
     : token
+
+/** "my buff ones": of the breed that was named before. */
+const pointing = (token: Token, next: Token | undefined): Token =>
+  token.type === 'colour' && (next?.word === 'ones' || next?.word === 'one') ? { ...token, word: `${token.word} ones` } : token
 
 /** "a hatchery one", "the blue one". */
 const isPronoun = (token: Token, before: Token | undefined): boolean =>

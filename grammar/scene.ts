@@ -60,8 +60,11 @@ const hasBreed = (said: BirdSaid): boolean =>
   said.parts.some(({ type }) => type === 'breed' || type === 'family') || said.cross !== undefined
 const coloursIn = (said: BirdSaid): readonly Colour[] =>
   said.parts.flatMap((part) => (part.type === 'colour' ? [part.colour] : []))
+/** Colours that are spoken of within one breed, or with "ones" behind them. */
 const isPattern = (said: BirdSaid): boolean =>
-  coloursIn(said).some((colour) => ['laced', 'pencilled', 'spangled', 'short legged', 'long legged', 'tufted', 'clean-faced'].includes(colour))
+  coloursIn(said).some((colour) =>
+    ['laced', 'pencilled', 'spangled', 'short legged', 'long legged', 'tufted', 'clean-faced'].includes(colour),
+  ) || said.parts.some(({ type, word }) => type === 'colour' && word.endsWith(' ones'))
 
 /** Is this word for a bird of the message one that names it again: "the red", "the Australorp"? */
 function names(again: BirdSaid, bird: BirdSaid): boolean {

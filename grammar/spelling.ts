@@ -49,7 +49,7 @@ const bitCount = (bits: number): number => {
 const worth = /^(?:\{"type":")?(?:breed|family|colour|line|cock|hen|chick|sexlink|trait|goal|kin)\b/u
 
 const single: readonly Target[] = [...knownWords()]
-  .filter(([word, group]) => word.length >= 4 && /^[a-z]+$/u.test(word) && !isRisky(word) && [...group].some((use) => worth.test(use)))
+  .filter(([word, group]) => word.length >= 4 && /^[a-z]+$/u.test(word) && /[aeiouy]/u.test(word) && !isRisky(word) && [...group].some((use) => worth.test(use)))
   .map(([word, group]) => ({ word, letters: lettersOf(word), words: [word], group }))
 const run: readonly Target[] = [...joinedNames()]
   .filter(([word, text]) => text.includes(' ') && word.length >= 8 && /^[a-z]+$/u.test(word))

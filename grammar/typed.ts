@@ -114,6 +114,7 @@ const evidence: ReadonlySet<string> = new Set([
   'same',
   'swap',
   'forWhom',
+  'carries',
 ])
 const isCapital = (text: string): boolean => text.length >= 2 && /^[A-Z]{2,}s?$/u.test(text)
 
@@ -149,6 +150,7 @@ function standsAsBird(words: readonly Word[], from: number, length: number): boo
       )
         return true
       if (word.raw.type === 'number' && step === -1) return !isUnit(words[from]!.word)
+      if (step === -1 && i === from - 1 && /^(?:do|are|does|is|about|of)$/u.test(word.word) && !isUnit(words[from]!.word)) return /s$|^(?:polish|ee|br|nh)$/u.test(words[from]!.word)
       if (word.raw.type === 'comma' || word.raw.type === 'and' || word.raw.type === 'open') continue
       const found = phraseOver(words, i, step)
       const type = found?.meaning.type

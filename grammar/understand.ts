@@ -33,14 +33,17 @@ const readHearsayUnlessMated: Reader = (reading, context) => (isMated(reading) ?
 
 /** A follow-up with nothing before it. */
 const readDangling: Reader = (reading) => (isDangling(reading) ? readContextMissing(reading) : undefined)
-const isDangling = ({ scene, has, words, tokens }: Reading): boolean => {
+const isDangling = (reading: Reading): boolean => {
+  const { scene, has, words, tokens } = reading
   const leaning = scene.changes.length > 0 || has('sure', 'plain', 'nextGeneration')
   const strange = tokens.filter(({ type }) => type === 'unknown').length
   const owned = tokens.some(({ type }) => type === 'my') && tokens.some(({ type }) => type === 'hen' || type === 'cock')
   const others = words.some((word) => /^(?:your|yall|anyone|everyone|anybody|everybody|folks|guys)$/u.test(word)) || /\bdo (?:you|u|ya)\b/u.test(words.join(' '))
+  const asking = reading.asks || has('question') || scene.changes.length > 0
   return (
     !others &&
-    words.length <= 14 &&
+    asking &&
+    words.length <= (leaning ? 14 : 7) &&
     scene.matings.length === 0 &&
     (leaning || (scene.aspects.length > 0 && strange <= 1 && !owned)) &&
     !scene.birds.some((bird) => bird.ref.breed !== undefined) &&

@@ -20,6 +20,8 @@ export const isTold = (token: Token, flock: Flock): boolean =>
   (token.type === 'unknown' || token.type === 'name' || isCapital(token.said)) &&
   flock.birds.some(({ name }) => [fold(name), `${fold(name)}s`].includes(fold(token.said)))
 
+/** "Bert x Daisy gave 12": between the pair and its chicks, and nobody's name. */
+const outcome = /^(?:gave|gives|threw|throws|produced|made|had|hatched)$/u
 
 /**
  * The clauses of a message with names marked. New names are words not known, or written with a capital where they
@@ -33,6 +35,7 @@ export function namedClauses(tokens: readonly Token[], flock: Flock): readonly (
     const mended = isCapital(said) && !said.includes(' ') && fold(said) !== word
     const fresh = (token.type === 'unknown' || mended) && /^\p{L}{2,}/u.test(said)
     if (token.type === 'stop') clauses.push([])
+    else if (!told && outcome.test(said)) continue
     else if (told || fresh) clauses.at(-1)!.push({ type: 'name', said, word, at, end, gap })
     else if (token.type !== 'filler') clauses.at(-1)!.push(token)
   }

@@ -59,14 +59,20 @@ const isDescribed = (breed: string): boolean => / bird$/u.test(breed)
 
 function tellBrood(flock: Flock, { pair, counts }: Extract<Kinship, { kind: 'brood' }>): Flock {
   const { sire = '', dam = '' } = pairOf(flock, pair)
-  const numbers = counts.flatMap((token, i) => (token.type === 'number' ? [{ count: Math.round(token.value), after: counts.slice(i + 1, nextNumber(counts, i)) }] : []))
-  const all = numbers.find(({ after }) => after.some(({ type }) => type === 'chick') && !after.some(({ type }) => type === 'colour'))
+  const numbers = ofAll(counts).flatMap((token, i, all) => (token.type === 'number' ? [{ count: Math.round(token.value), after: all.slice(i + 1, nextNumber(all, i)) }] : []))
+  const all = numbers.find(({ after }) => after.some(({ type }) => type === 'chick' || type === 'of') && !after.some(({ type }) => type === 'colour' || type === 'trait'))
   const looks = numbers.filter((one) => one !== all && one.after.some(({ type }) => type === 'colour' || type === 'trait'))
   const chicks = looks.map(({ count, after }) => ({ count, look: `${after.some(({ type }) => type === 'not') ? 'clear' : after.filter(({ type }) => type === 'colour' || type === 'trait').map(({ word }) => word).join(' ')}` }))
   const rest = (all?.count ?? 0) - chicks.reduce((sum, { count }) => sum + count, 0)
   const brood: Brood = { sire, dam, chicks: [...chicks, ...(rest > 0 ? [{ count: rest, look: 'clear' }] : [])] }
   const both = withBird(withBird(flock, { name: sire, sex: 'M' }), { name: dam, sex: 'F' })
   return { ...both, broods: [...both.broods, brood].slice(-40) }
+}
+/** "3 white of 11" and "3 of 11 white" as "3 white" and "11 of": the second number is that of all. */
+function ofAll(counts: readonly Token[]): readonly Token[] {
+  const at = counts.findIndex(({ type }, i) => type === 'of' && counts[i + 1]?.type === 'number')
+  const [of, all] = [counts[at], counts[at + 1]]
+  return of && all ? [...counts.slice(0, at), ...counts.slice(at + 2), all, of] : counts
 }
 const nextNumber = (tokens: readonly Token[], at: number): number => {
   const next = tokens.findIndex(({ type }, i) => i > at && type === 'number')

@@ -75,23 +75,53 @@ function talliesOf(reading: Reading, trait: Trait): readonly Tally[] {
     )
   const told = reading.scene.tallies.flatMap(({ count, of, look, not }): readonly Tally[] => {
     const is = look.length === 0 ? !not : showsIt(look) !== not
-    const rest = of === undefined ? [] : [{ count: Math.max(0, Math.round(of - count)), shows: !is }]
-    return [{ count: Math.round(count), shows: is }, ...rest]
+    const sex = sexOfYoung(look)
+    const rest = of === undefined ? [] : [{ count: Math.max(0, Math.round(of - count)), ...sex, shows: !is }]
+    return [{ count: Math.round(count), ...sex, shows: is }, ...rest]
   })
-  const loose = reading.tokens.flatMap((token, i): readonly Tally[] => {
-    if (token.type !== 'number' || token.percent || token.value > 500) return []
-    const next = reading.tokens.slice(i + 1, i + 4).find(({ type }) => type !== 'filler' && type !== 'unknown')
-    const look =
-      next?.type === 'chick' ? reading.tokens.slice(i + 1, i + 6).find(({ type }) => type === 'colour') : next
-    if (look?.type === 'not') return []
-    if (look?.type !== 'colour' && look?.type !== 'trait') return []
-    return reading.scene.tallies.some(({ at, end }) => token.at >= at && token.at < end)
-      ? []
-      : [{ count: Math.round(token.value), shows: showsIt([look]) }]
-  })
-  const all = [...told, ...loose]
+  const within = ({ at }: Token): boolean => reading.scene.tallies.some((tally) => at >= tally.at && at < tally.end)
+  const loose = countsIn(reading, showsIt).filter(({ token }) => !within(token))
+  const looks = loose.flatMap(({ count, sex, shows: is }): readonly Tally[] => (is === undefined ? [] : [{ count, ...(sex ? { sex } : {}), shows: is }]))
+  const totals = loose.filter(({ shows: is }) => is === undefined)
+  const seen = [...told, ...looks]
+  const left = (totals[0]?.count ?? 0) - seen.reduce((sum, { count }) => sum + count, 0)
+  const others: readonly Tally[] = totals.length === 1 && seen.length > 0 && seen.every(({ shows: is }) => is) && left > 0 ? [{ count: left, shows: false }] : []
+  const all = [...seen, ...others]
   const normal = all.length === 0 ? allClear(reading, trait, showsIt) : []
   return [...all, ...normal]
+}
+
+type Token = Reading['tokens'][number]
+type Counted = { readonly token: Token; readonly count: number; readonly sex?: Sex; readonly shows?: boolean }
+
+/** "8 pullets": only daughters were counted. */
+function sexOfYoung(look: readonly Token[]): { readonly sex?: Sex } {
+  const young = look.find(({ type }) => type === 'cock' || type === 'hen')
+  return young ? { sex: young.type === 'cock' ? 'M' : 'F' } : {}
+}
+
+const isLook = ({ type }: Token): boolean => type === 'colour' || type === 'trait'
+/** "with a lavender hen": the look of a mate, not of the chicks. */
+const isOfMate = (tokens: readonly Token[], at: number): boolean => ['cock', 'hen'].includes(tokens[at + 1]?.type ?? '')
+
+/** Numbers of chicks, each with what is said of them up to the next number: "12 chicks, none lavender", "8 black pullets". */
+function countsIn({ tokens }: Reading, showsIt: (look: readonly Token[]) => boolean): readonly Counted[] {
+  return tokens.flatMap((token, i): readonly Counted[] => {
+    if (token.type !== 'number' || token.percent || token.value > 500) return []
+    const end = tokens.findIndex(({ type }, k) => k > i && (type === 'stop' || type === 'number'))
+    const said = tokens.slice(i + 1, end < 0 ? i + 12 : Math.min(end, i + 12)).filter(({ type }) => type !== 'filler' && type !== 'unknown')
+    const [first, second] = said
+    const count = Math.round(token.value)
+    if (first === undefined || first.type === 'not') return []
+    if (isLook(first)) return [{ token, count, ...sexOfYoung(second ? [second] : []), shows: showsIt([first]) }]
+    if (!['chick', 'cock', 'hen'].includes(first.type)) return []
+    const young = { token, count, ...sexOfYoung([first]) }
+    const none = said.findIndex(({ type }) => type === 'not')
+    if (none >= 0 && said.slice(none + 1, none + 5).some((one) => isLook(one) && showsIt([one]))) return [{ ...young, shows: false }]
+    const look = said.find((one, k) => isLook(one) && !isOfMate(said, k))
+    if (look) return [{ ...young, shows: showsIt([look]) }]
+    return first.type === 'chick' ? [young] : []
+  })
 }
 
 /** "7 chicks, all black": as many clear of it. */
@@ -108,7 +138,7 @@ function allClear(
   )
   const number = reading.tokens[at]
   if (number?.type !== 'number' || number.value > 500) return []
-  const colour = reading.tokens.slice(at).find(({ type }) => type === 'colour')
+  const colour = reading.tokens.find((token, i) => i > at && token.type === 'colour' && !isOfMate(reading.tokens, i))
   const none =
     reading.words.includes('no') ||
     reading.words.includes('none') ||
@@ -212,6 +242,7 @@ export const readCarrier: Reader = (reading): CarrierQuestion | undefined => {
   const asksCarry =
     reading.has('carry') &&
     (reading.has('test', 'odds', 'father', 'outcome', 'question') ||
+      reading.scene.tallies.length > 0 ||
       reading.asks ||
       reading.words.includes('who') ||
       reading.words.includes('whos'))
@@ -259,7 +290,8 @@ function carrierOf(
 /** Birds told outside a mating: one for each sex. */
 function loneBirds(reading: Reading, trait: Trait): readonly FlockBird[] {
   const { scene, words } = reading
-  const named = scene.birds.filter((bird) => bird.named)
+  const mated = scene.matings.flatMap(({ sires, dams }) => [...sires, ...dams])
+  const named = [...scene.birds, ...mated].filter((bird) => bird.named)
   const of = (sex: Sex): readonly FlockBird[] => {
     const bird = named.find((one) => one.sex === sex)
     return bird ? [flockBird(bird, partName(sex), trait)] : []

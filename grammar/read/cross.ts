@@ -105,7 +105,7 @@ function whichIsMale(pair: Pair, reading: Reading): AskBackQuestion {
 
 /** "does it matter which is the rooster": both ways are wanted. */
 const asksWay = ({ words, scene }: Reading): boolean =>
-  scene.aspects.includes('reverse') || words.some((word) => /^(?:matter|matters|direction|whichever)$/u.test(word))
+  scene.aspects.includes('reverse') || words.some((word) => /^(?:matter|matters|direction|whichever|swap|swapping|swapped|sexes)$/u.test(word))
 
 /** Most readings that are offered. */
 const mostOptions = 5
@@ -168,6 +168,9 @@ const onlyOfDaughters = (reading: Reading): boolean => {
   const aspects = aspectsOf(reading)
   return aspects.length > 0 && aspects.every((aspect) => ofDaughters.has(aspect))
 }
+/** Wings and forms do not hang on the colour. */
+const isOfForm = (reading: Reading): boolean =>
+  reading.has('wing') || (reading.tokens.some(({ type }) => type === 'trait') && !aspectsOf(reading).includes('sexing'))
 /** Who writes genes knows his bird. */
 const knowsGenes = ({ sire, dam }: Pair): boolean => [sire, dam].some(({ ref }) => ref.genotype !== undefined)
 
@@ -185,7 +188,7 @@ export const readCross: Reader = (reading) => {
   if (pairs.length === 1) {
     if (only.by === 'nothing' && asksWay(reading)) return crossOf([only, swapped(only)], reading)
     if (only.by === 'nothing') return whichIsMale(only, reading)
-    if (onlyOfDaughters(reading) || knowsGenes(only)) return crossOf(pairs, reading)
+    if (onlyOfDaughters(reading) || knowsGenes(only) || isOfForm(reading)) return crossOf(pairs, reading)
     return whichVariety(only, reading) ?? crossOf(pairs, reading)
   }
   if (pairs.some(isChain)) return { kind: 'ask-back', missing: 'birds', options: [], birds: pairs.flatMap(({ sire, dam }) => [sire.ref, dam.ref]).slice(0, 4), ...commonOf(reading) }

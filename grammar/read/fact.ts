@@ -45,7 +45,9 @@ function topicOf(reading: Reading, least: number): string | undefined {
 }
 
 /** The locus of symbols or traits that are spoken of by themselves. */
-function locusIn({ tokens }: Reading): string | undefined {
+function locusIn({ tokens, words }: Reading): string | undefined {
+  const letter = words.length <= 6 && words.some((word) => /^(?:vs|versus|mean|means|what|whats|gene|allele|locus|difference|and)$/u.test(word)) ? tokens.find(({ said }) => /^[SsBbKkEePpRrWwFfh]$/u.test(said)) : undefined
+  if (letter) return lociOfAllele(letter.said)?.locus
   for (const token of tokens) {
     const written = token.type === 'gene' ? lociOfAllele(token.said.split('/')[0] ?? '') : symbol(token.said)
     if (written) return written.locus
@@ -117,6 +119,8 @@ export const readHalves: Reader = (reading) => {
 /** Sexing in general: of barred chicks, by wings, by a spot, or by age. */
 export const readSexing: Reader = (reading) => {
   const { scene, tokens, words } = reading
+  const combs = scene.aspects.includes('comb') && tokens.some(({ type }) => type === 'cock' || type === 'hen' || type === 'chick')
+  if (combs && words.length >= 4 && !isToldPair(reading)) return factOf(reading, 'later-signs', birdsIn(reading))
   if (!scene.aspects.includes('sexing') && !scene.goals.includes('sexable')) return undefined
   if (isToldPair(reading) || words.length < 4 || words.some((word) => /^(?:it|them|that|these|those|this|he|she|him|her)$/u.test(word))) return undefined
   if (!(reading.asks || reading.has('define', 'question', 'claim')) || scene.matings.length > 0) return undefined
@@ -150,10 +154,20 @@ export const readFaintTopic: Reader = (reading) => {
   return topic === undefined ? undefined : factOf(reading, topic, birdsIn(reading))
 }
 
+/** "silkie rooster good?": nothing is said of what for. */
+const isVague = ({ tokens, scene }: Reading): boolean =>
+  scene.aspects.length === 0 &&
+  scene.goals.length === 0 &&
+  tokens.every(
+    ({ type, word }) =>
+      ['breed', 'family', 'cock', 'hen', 'line', 'filler', 'stop', 'my', 'is', 'forWhom', 'about'].includes(type) || /^(?:good|ok|okay|best|nice|better|any|bad)$/u.test(word),
+  )
+
 /** Something is asked of the bird itself, not of what to put it to, nor of "that". */
 const isAboutBird = (reading: Reading, locus: string | undefined): boolean => {
   const { has, scene, tokens, words } = reading
   if (scene.aspects.includes('welfare')) return true
+  if (isVague(reading)) return false
   if (tokens.some(({ type }) => type === 'cross' || type === 'over') && !birdsIn(reading).some(isHybrid) && locus === undefined && !has('claim') && scene.aspects.length === 0) return false
   if (words.at(-1) === 'that' || words.includes('that') && words.length <= 6) return false
   return locus !== undefined || has('define', 'claim', 'genetics', 'carry', 'question') || scene.aspects.length > 0 || scene.goals.length > 0 || reading.asks

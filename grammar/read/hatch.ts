@@ -62,9 +62,17 @@ function eggsAfterSet({ tokens }: Reading): number | undefined {
 /** "incubator full of 48": the only number there is. */
 function eggsInside({ tokens, words }: Reading): number | undefined {
   const numbers = tokens.flatMap((token) => (token.type === 'number' && !token.percent ? [token.value] : []))
-  return numbers.length === 1 && words.some((word) => /^(?:incubator|bator)$/u.test(word)) ? numbers[0] : undefined
+  return numbers.length === 1 && words.some((word) => /^(?:incubator|bator|ebay)$/u.test(word)) ? numbers[0] : undefined
 }
 const eggsIn = (reading: Reading): number | undefined => numberBefore(reading, isEgg, 6) ?? eggsAfterSet(reading) ?? eggsInside(reading)
+
+/** "sold my roo 10 days ago, are the eggs still his". */
+const isCockGone = ({ tokens, words, scene, has }: Reading): boolean =>
+  tokens.some(({ type }) => type === 'cock') &&
+  words.some((word) => /^(?:sold|gone|removed|rehomed|left|died|lost|culled|swapped|replaced|moved|ate|killed)$/u.test(word)) &&
+  words.some((word) => /^(?:days?|weeks?|wks?|still|long|month|months)$/u.test(word)) &&
+  (scene.aspects.includes('eggs') || has('newCock', 'wait')) &&
+  (words.some((word) => /^(?:fertile|his|fertilised|fertilized|pure|still)$/u.test(word)) || has('newCock'))
 
 /** "two roosters 15 hens ok?" */
 const isRatio = (reading: Reading): boolean =>
@@ -81,6 +89,7 @@ function topicOf(reading: Reading): HatchQuestion['topic'] | undefined {
     return 'ratio'
   if (isRatio(reading)) return 'ratio'
   if (reading.words.includes('enough') && reading.tokens.some(isMale) && pullets !== undefined) return 'ratio'
+  if (isCockGone(reading)) return 'new-cock-wait'
   if (has('newCock') && has('wait') && !has('dates')) return 'new-cock-wait'
   if ((has('sexRatio') || reading.words.includes('all')) && has('odds') && sexesCounted(reading)) return 'sex-ratio'
   if (isOfLaying(reading)) return undefined
@@ -103,7 +112,7 @@ function topicOf(reading: Reading): HatchQuestion['topic'] | undefined {
   )
     return 'pullets-from'
   if (has('set') && pullets !== undefined && (has('question') || reading.asks) && scene.matings.length === 0) return 'eggs-to-set'
-  if (has('shipped') && has('hatch', 'set') && scene.matings.length === 0)
+  if (has('shipped') && (has('hatch', 'set') || reading.tokens.some(isEgg)) && scene.matings.length === 0)
     return eggs !== undefined && pullets === undefined ? 'pullets-from' : 'eggs-to-set'
   if (has('hatch') && eggs !== undefined && eggs > 1 && has('manyPullets')) return 'pullets-from'
   return undefined

@@ -91,7 +91,7 @@ function topicOf(reading: Reading): LinesQuestion['topic'] | undefined {
   const mated = isToldPair(reading) || pairsIn(reading).some(({ by }) => by === 'sex')
   const hens = tokens.some(({ type }) => type === 'hen' || type === 'chick') || scene.aspects.includes('eggs')
   if (hens && !cocks && !mated && reading.words.some((word) => /^(?:cull|culling|replace|replacing|retire)$/u.test(word))) return 'keep-until'
-  if (hens && !cocks && !mated && scene.birds.every((bird) => bird.ref.breed === undefined) && reading.words.some((word) => /^(?:cheap|cheaper|cheapest|affordable)$/u.test(word)) && !has('feedCost')) return 'buy-or-hatch'
+  if (hens && !cocks && !mated && scene.birds.every((bird) => bird.ref.breed === undefined) && (has('cost') || reading.words.some((word) => /^(?:cheap|cheaper|cheapest|affordable)$/u.test(word))) && !has('feedCost', 'cockerelCost', 'keepUntil') && !tokens.some(({ type }) => type === 'money')) return 'buy-or-hatch'
   if (has('cost', 'money') && !mated && reading.words.some((word) => /^(?:raise|raising|rear|rearing)$/u.test(word)) && !cocks) return 'buy-or-hatch'
   if (has('money') && !mated && reading.words.some((word) => /^(?:better|best|more|most)$/u.test(word)) && !has('feedCost', 'keepUntil', 'buyOrHatch')) return 'compare'
   if (has('buyOrHatch') && (has('cost', 'money', 'set', 'hatch') || reading.asks)) return 'buy-or-hatch'
@@ -145,8 +145,12 @@ export const readLines: Reader = (reading) => {
 }
 
 /** "best dual purpose breed for the cold": the catalogue by goals. */
-export const readBestBreed: Reader = (reading) =>
-  reading.has('bestBreed') && goalsOf(reading).length > 0 && !reading.scene.birds.some(isSolid) && !isToldPair(reading) ? linesQuestion(reading, 'compare') : undefined
+export const readBestBreed: Reader = (reading) => {
+  const { scene, words } = reading
+  if (isAdvert(reading) || goalsOf(reading).length === 0 || scene.birds.some(isSolid) || isToldPair(reading)) return undefined
+  const seeking = scene.wanted.some(({ firm }) => firm) && !words.some((word) => /^(?:my|his|her|these|those)$/u.test(word))
+  return reading.has('bestBreed') || seeking || words[0] === 'best' ? linesQuestion(reading, 'compare') : undefined
+}
 
 /** No birds, but a goal and a wish for a plan: the best of the catalogue. */
 export const readStrategy: Reader = (reading) => {

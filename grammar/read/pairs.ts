@@ -27,10 +27,17 @@ function side(birds: readonly Bird[], other: readonly Bird[], scene: Scene, sex:
   return scene.birds.filter((bird) => isSolid(bird) && !isHybrid(bird) && bird.sex !== (sex === 'M' ? 'F' : 'M'))
 }
 
+/** "F1 (A x B) x F1": the second is of the same cross. */
+function sameCross(bird: Bird, others: readonly Bird[]): Bird {
+  const only = bird.saidOf.parts.length > 0 && bird.saidOf.parts.every(({ type }) => type === 'generation' || type === 'cock' || type === 'hen')
+  const other = others.find(({ ref }) => ref.cross !== undefined)
+  return only && other && !bird.ref.cross ? { ...bird, named: true, ref: { ...bird.ref, ...other.ref } } : bird
+}
+
 function explicit(scene: Scene): readonly Pair[] {
   return scene.matings.flatMap(({ sires, dams, by }) => {
-    const males = side(sires, dams, scene, 'M')
-    const females = side(dams, sires, scene, 'F')
+    const males = side(sires.map((bird) => sameCross(bird, dams)), dams, scene, 'M')
+    const females = side(dams.map((bird) => sameCross(bird, sires)), sires, scene, 'F')
     const both = [...males, ...females]
     if (both.length > 0 && both.every((bird) => isKin(bird) && !bird.named)) return []
     return males.flatMap((sire) => females.map((dam) => ({ sire, dam, by })))

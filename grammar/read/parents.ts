@@ -42,8 +42,13 @@ function looksIn({ tokens, clauses }: Reading): readonly Token[] {
         if (parts.some(({ type }) => type === 'breed' || type === 'family' || type === 'cock' || type === 'hen'))
           parts.forEach((part) => taken.add(part.at))
     }
-  return tokens.filter((token) => token.type === 'colour' && !taken.has(token.at))
+  return tokens.filter((token, i) => token.type === 'colour' && !taken.has(token.at) && !isPartOnly(tokens.slice(i, i + 3)))
 }
+
+/** A pale belly is on most dark chicks, and a speck on most pale ones: neither is the colour of the chick. */
+const isPartOnly = ([colour, next, last]: readonly Token[]): boolean =>
+  /^(?:specks?|speckles?|flecks?|dots?)$/iu.test(colour?.said ?? '') ||
+  [next, next?.type === 'filler' || next?.type === 'and' ? last : undefined].some((token) => /^(?:bell(?:y|ies)|tumm(?:y|ies)|chests?|breasts?|bums?|bottoms?|wing ?tips?|specks?|flecks?|dots?)$/iu.test(token?.said ?? ''))
 
 const combWords = (text: string): string | undefined =>
   /\b(pea|single|rose|walnut|straight|v|cushion)[ -]?comb/iu

@@ -32,7 +32,7 @@ export const species: readonly Species[] = [
   },
   {
     name: 'Leghorn',
-    said: 'leghorn, leghorns, legorn, leghorne, leg horn, leg horns, lego horn, legorns, leghrn, livornese, livorno, legghorn, leghon, livournaise',
+    said: 'leghorn, leghorns, legorn, leghorne, leg horn, leg horns, lego horn, lake horn, lake horns, legorns, leghrn, livornese, livorno, legghorn, leghon, livournaise',
     usual: [
       'White Leghorn',
       'Brown Leghorn',
