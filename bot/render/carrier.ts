@@ -1,5 +1,4 @@
 // bot/render/carrier.ts: does this bird carry it: now, before, what moved it, what settles it.
-import { birdName } from './birds.ts'
 import { bullets, line, strong } from './document.ts'
 import { and, inHundred, number, plural } from './numbers.ts'
 import { wants, type Asked } from './asked.ts'
@@ -7,17 +6,13 @@ import { capital } from './tame.ts'
 import type { Block, Document } from './document.ts'
 import type { CarrierAnswer } from '../../core/answer.ts'
 
-/** 'about 67 in 100', or the fraction where exact arithmetic made it. */
-const chance = (of: number, fraction: string | null): string =>
-  fraction && fraction !== '0' && fraction !== '1' ? `${fraction} (${inHundred(of)})` : inHundred(of)
-
-function odds(answer: CarrierAnswer): Document {
-  const { before, now } = answer
-  if (now === null) return []
-  if (now >= 1) return [line('Chance that it carries it: certain.')]
-  if (now <= 0) return [line('Chance that it carries it: none.')]
-  const was = before !== null && before !== now ? `; before the chicks ${inHundred(before)}` : ''
-  return [line(`Chance that it carries it: ${chance(now, answer.nowFraction)}${was}.`)]
+/** What the verdict leaves out: the exact fraction, and what was thought before the chicks. */
+function odds({ before, now, nowFraction }: CarrierAnswer): Document {
+  if (now === null || now >= 1 || now <= 0) return []
+  const exactly = nowFraction === null ? [] : [`Exactly: ${nowFraction}`]
+  const was = before === null || before === now ? [] : [`before the chicks it was ${inHundred(before)}`]
+  const words = [...exactly, ...was].join('; ')
+  return words === '' ? [] : [line(`${capital(words)}.`)]
 }
 
 /** 'clear chicks' speak against by this factor; below 1 is against. */
@@ -62,12 +57,11 @@ const rivals = (answer: CarrierAnswer): Document =>
 
 export function carrierBlocks(answer: CarrierAnswer, asked: Asked): Document {
   const full = wants(asked, 'why', 'more')
-  const said = answer.summary.includes(birdName(answer.bird)) || answer.summary.length > 0
   return [
     line(strong(capital(answer.summary))),
     ...conflict(answer),
     ...(answer.possible ? odds(answer) : []),
-    ...(answer.why && said ? [line(answer.why)] : []),
+    ...(answer.why ? [line(answer.why)] : []),
     ...(answer.possible && (full || answer.moved.length > 1) ? moved(answer) : []),
     ...rivals(answer),
     ...(answer.possible && answer.now !== 1 ? settle(answer, full ? 4 : 2) : []),

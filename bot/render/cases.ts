@@ -1,5 +1,6 @@
 // bot/render/cases.ts: an answer that hangs on something about a parent: each case by itself, never one blurred share.
-import { adults, usualTelling } from './chicks.ts'
+import { wants, type Asked } from './asked.ts'
+import { grown } from './brief.ts'
 import { line, strong } from './document.ts'
 import { belief } from './numbers.ts'
 import { sure } from './signs.ts'
@@ -17,25 +18,23 @@ const verdicts = {
   partly: 'some can be sexed at hatch',
   no: 'no sexing at hatch',
 } as const
-/** Two kinds each: a case is one line. */
-const briefly = { ...usualTelling, most: 2 }
-
-/** With a sign: what to look for. Without: what they grow into. */
-function said({ cockerels, pullets, sexing }: Case): string {
-  const [sign] = sexing.signs
-  if (sexing.verdict !== 'no' && sign)
-    return `${verdicts[sexing.verdict]} by the ${sign.sign}. Cockerels ${sign.cockerel}; pullets ${sign.pullet}. ${sure(sexing)}`
-  const [cocks, hens] = [adults(cockerels, briefly), adults(pullets, briefly)]
-  return `${verdicts.no}. ${cocks === hens ? `Grown, both sexes: ${cocks}.` : `Grown cocks ${cocks}; hens ${hens}.`}`
+/** With a sign: what to look for. Without, or where grown birds are asked about: what they grow into. */
+function said(one: Case, grownAsked: boolean): string {
+  const { verdict, signs } = one.sexing
+  const [sign] = signs
+  if (verdict === 'no' || !sign) return `${verdicts.no}. ${grown(one)}`
+  const read = `${verdicts[verdict]} by the ${sign.sign}. Cockerels ${sign.cockerel}; pullets ${sign.pullet}. ${sure(one.sexing)}`
+  return grownAsked ? `${verdicts[verdict]}. ${grown(one)}` : read.trimEnd()
 }
 
 type Outcome = { readonly says: string; readonly weight: number; readonly cases: readonly [Case, ...Case[]] }
 
 /** Cases that come to the same for the keeper are one outcome, likeliest first. */
-export function outcomes(cases: readonly Case[]): readonly Outcome[] {
+export function outcomes(cases: readonly Case[], asked?: Asked): readonly Outcome[] {
+  const grownAsked = asked !== undefined && wants(asked, 'adults') && !wants(asked, 'sexing')
   const found = new Map<string, Outcome>()
   for (const one of cases) {
-    const says = said(one)
+    const says = said(one, grownAsked)
     const before = found.get(says)
     if (before) found.set(says, { says, weight: before.weight + one.weight, cases: [...before.cases, one] })
     else found.set(says, { says, weight: one.weight, cases: [one] })
@@ -55,8 +54,8 @@ const condition = (outcome: Outcome): string => {
 }
 
 /** 'If the hens are silver (likely): …' for each outcome, then how to find out. */
-export function caseBlocks(cases: readonly Case[]): readonly Block[] {
-  const shown = outcomes(cases)
+export function caseBlocks(cases: readonly Case[], asked: Asked): readonly Block[] {
+  const shown = outcomes(cases, asked)
     .filter((o, i) => i === 0 || o.weight > tooUnlikely)
     .slice(0, mostOutcomes)
   const tests = shown.flatMap((o) => o.cases.map((c) => c.howToTell)).filter(Boolean)

@@ -68,13 +68,6 @@ export const shanks = (looks: readonly LookShare[], telling: Telling): string =>
     grouped(looks, (one) => one.shank),
     telling,
   )
-/** The alleles behind the looks of one sex, for those who asked for symbols. */
-export const symbols = (looks: readonly LookShare[], telling: Telling): string =>
-  mixture(
-    grouped(looks, (one) => one.alleles || 'as the parents'),
-    telling,
-  )
-
 /** Crest, muffs, feathered feet and the like, by the share of all chicks: 'all: muffs and beard; half: small crest'. */
 export function forms(one: Case, say: Say): string {
   const shares = new Map<string, number>()

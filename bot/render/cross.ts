@@ -1,16 +1,18 @@
 // bot/render/cross.ts: what a mating gives, verdict first: one mating in full, several in a line or two each.
 import { caseBlocks, outcomes } from './cases.ts'
-import { adults, downs, forms, usualTelling } from './chicks.ts'
+import { inBrief } from './brief.ts'
+import { forms } from './chicks.ts'
 import { faint, line, numbered, strong } from './document.ts'
+import { eggCaseBlocks, shellHangs } from './eggCases.ts'
 import { hedged } from './hedged.ts'
-import { henAspects, henLine, isOfTheHen, lineNote } from './hen.ts'
-import { because, howToRead, later, otherWay, pens, spoilers, sure } from './signs.ts'
+import { henAspects, henLine, isOfTheHen, lineNote, vigour } from './hen.ts'
+import { because, howToRead, later, otherWay, pens, reason, spoilers } from './signs.ts'
 import { matingName } from './birds.ts'
 import { capital } from './tame.ts'
 import { ruleBlocks } from './rules.ts'
 import { withLines } from './takenLines.ts'
 import { bySex, combAndShank, inSymbols } from './sexes.ts'
-import type { Block, Document, Line } from './document.ts'
+import type { Block, Document } from './document.ts'
 import type { BirdSeen, Case, CrossAnswer, Crossed } from '../../core/answer.ts'
 import type { Aspect } from '../../core/question.ts'
 import { tellingOf, usual, wants, type Asked } from './asked.ts'
@@ -29,7 +31,9 @@ function looks(one: Case, asked: Asked): readonly Block[] {
     ...(grown && form ? [line(`Also, ${form}.`)] : []),
     ...(grown ? hedged(one, wants(asked, 'more', 'adults') ? 3 : 1) : []),
     ...(wants(asked, 'comb', 'more') ? combAndShank(one, telling) : []),
-    ...(asked.manner.symbols || wants(asked, 'symbols') ? inSymbols(one, telling) : []),
+    ...(asked.manner.symbols || wants(asked, 'symbols')
+      ? inSymbols(one, telling, wants(asked, 'symbols') ? 'all' : asked.alleles)
+      : []),
   ]
 }
 
@@ -50,56 +54,52 @@ function sexing(one: Case, asked: Asked, verdict: string): readonly Block[] {
 /** A bird of which only genes are told lays what nobody knows. */
 const known = (bird: BirdSeen): boolean => bird.breed !== undefined || bird.cross !== undefined
 
-function hen(one: Case, asked: Asked): readonly Block[] {
+function hen(one: Case, asked: Asked, verdict: string): readonly Block[] {
   if (!one.hen) return []
   const { units } = asked.manner
-  const told = henAspects(one.hen, wants(asked, 'more') ? everyHenAspect : asked.aspects, units)
-  if (told.length > 0) return [...told, ...lineNote(one.hen)]
-  return usual(asked) ? [henLine(one.hen, units)] : []
+  const everything = wants(asked, 'more')
+  const told = henAspects(one.hen, everything ? everyHenAspect : asked.aspects, units, verdict)
+  const apart = wants(asked, 'eggs', 'size', 'more', 'why') ? lineNote(one.hen) : []
+  if (usual(asked)) return [henLine(one.hen, units)]
+  return [...told, ...apart, ...(wants(asked, 'more', 'why') ? vigour(one.hen) : [])]
 }
 const everyHenAspect: readonly Aspect[] = ['eggs', 'size', 'temper', 'broody', 'hardiness', 'feed', 'maturity']
 
-const likeliest = (crossed: Crossed): Case | undefined => crossed.cases[0]
+/** Where the shells hang on what a parent carries, they are told case by case. */
+function daughters({ cases }: Crossed, first: Case, asked: Asked, verdict: string): readonly Block[] {
+  const shells =
+    (usual(asked) || wants(asked, 'eggs', 'shell', 'more')) && shellHangs(cases) ? eggCaseBlocks(cases) : []
+  return [...hen(first, asked, verdict), ...shells]
+}
 
 function single(crossed: Crossed, asked: Asked, verdict: string): readonly Block[] {
   const [first, ...others] = crossed.cases
   if (!first) return []
   const ofTheHenOnly = asked.aspects.length > 0 && asked.aspects.every(isOfTheHen)
-  const expected = known(crossed.sire) && known(crossed.dam) ? hen(first, asked) : []
-  if (others.length === 0 || ofTheHenOnly || outcomes(crossed.cases).length === 1)
+  const expected = known(crossed.sire) && known(crossed.dam) ? daughters(crossed, first, asked, verdict) : []
+  if (others.length === 0 || ofTheHenOnly || outcomes(crossed.cases, asked).length === 1)
     return [...looks(first, asked), ...sexing(first, asked, verdict), ...expected]
-  return [...caseBlocks(crossed.cases), ...otherWay(first.sexing), ...expected]
+  return [...caseBlocks(crossed.cases, asked), ...otherWay(first.sexing), ...expected]
 }
 
-const verdictWords = {
-  yes: 'can be sexed at hatch',
-  partly: 'some can be sexed at hatch',
-  no: 'cannot be sexed at hatch',
-} as const
-
-const briefly = { ...usualTelling, most: 2 }
-
-/** One mating among several: name, verdict and chicks. */
-function brief(crossed: Crossed, short: boolean): Line {
-  const one = likeliest(crossed)
-  const name = strong(capital(matingName(crossed.sire, crossed.dam)))
-  if (!one) return [name]
-  const given = crossed.cases.length > 1 && one.given ? ` if ${one.given}` : ''
-  const verdict = `: ${verdictWords[one.sexing.verdict]}${given}.`
-  if (short) return [name, verdict]
-  const chicks =
-    one.sexing.verdict === 'no'
-      ? `Grown cocks ${adults(one.cockerels, briefly)}; hens ${adults(one.pullets, briefly)}.`
-      : `Cockerels ${downs(one.cockerels, briefly)}; pullets ${downs(one.pullets, briefly)}. ${sure(one.sexing)}`
-  return [name, `${verdict} ${chicks}`]
+/** One line each; the reasons once, where they were asked for. */
+function several({ crosses }: CrossAnswer, asked: Asked): readonly Block[] {
+  const short = crosses.length > mostInFull
+  const reasons = new Set(crosses.flatMap(({ cases }) => cases.slice(0, 1).map(({ sexing }) => reason(sexing))))
+  const why = wants(asked, 'why', 'more')
+    ? [...reasons].filter(Boolean).map((words) => line(strong('Why: '), `${words}.`))
+    : []
+  return [
+    numbered(crosses.map((one) => [strong(capital(matingName(one.sire, one.dam))), `: ${inBrief(one, short)}`])),
+    ...why,
+  ]
 }
 
 export function crossBlocks(answer: CrossAnswer, asked: Asked): Document {
   const [only, ...others] = answer.crosses
   const verdict = line(strong(capital(answer.summary)))
   if (!only) return [verdict]
-  if (others.length > 0)
-    return [verdict, numbered(answer.crosses.map((c) => brief(c, answer.crosses.length > mostInFull)))]
+  if (others.length > 0) return [verdict, ...several(answer, asked)]
   return [verdict, restated(answer, only), ...single(only, asked, answer.summary), ...ruleBlocks(only)]
 }
 

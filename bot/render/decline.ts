@@ -11,7 +11,7 @@ const crosses = 'I know crosses: name a cock and a hen and I say what hatches.'
 const lines: Readonly<Record<string, Document>> = {
   'off-topic': [line(`That is not my field. ${crosses}`)],
   health: [line('A sick or hurt bird is for a vet, or an experienced keeper near you; I would only guess. ' + crosses)],
-  law: [line('Rules differ from place to place: ask your council or vet office. ' + crosses)],
+  law: [line('Rules and disease warnings differ from place to place: ask your local authority or a vet. ' + crosses)],
   photo: pictureUnread,
   thanks: [line('You are welcome. Good hatching!')],
   help,

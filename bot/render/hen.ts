@@ -9,24 +9,25 @@ import type { Aspect, Manner } from '../../core/question.ts'
 
 type Units = Manner['units']
 
-const exact = (of: number): boolean => !share(of).includes('about')
+/** A share of inheritance rather than of shade: a half, a quarter, three quarters, to within a hundredth. */
+const plain = (of: number): number | undefined => [1 / 2, 1 / 4, 3 / 4].find((p) => Math.abs(p - of) < 0.01)
 
-/** Shares where they are those of an inherited colour; else how commonly, since shade is a matter of degree. */
-function shell({ shell }: Hen): string {
-  const [only, ...others] = shell.filter((s) => s.share > 0.05)
-  if (!only) return ''
-  if (others.length === 0) return `${only.colour} shells`
-  if (shell.every((s) => exact(s.share)))
-    return `shells ${shell.map((s) => `${share(s.share)} ${s.colour}`).join(', ')}`
-  if (only.share > 0.6) return `mostly ${only.colour} shells, some ${or(others.map((s) => s.colour))}`
-  return `${or([only, ...others].map((s) => s.colour))} shells`
+/** 'brown', 'half olive, the rest dark brown or brown', 'mostly cream, some white', 'brown or light brown'. */
+export function shellWords({ shell }: Hen): string {
+  const [first, ...others] = shell.filter((s) => s.share > 0.04)
+  if (!first) return 'unknown'
+  const rest = or(others.map((s) => s.colour))
+  if (others.length === 0) return first.colour
+  const exact = plain(first.share)
+  if (exact !== undefined) return `${share(exact)} ${first.colour}, the rest ${rest}`
+  return first.share > 0.6 ? `mostly ${first.colour}, some ${rest}` : or([first, ...others].map((s) => s.colour))
 }
 
 const eggs = (hen: Hen): string => `${estimate(hen.eggsFirstYear, hen.status, 'eggs')} in the first laying year`
 
 /** Eggs, shell, size and temper: what a keeper would ask next. */
 export function henLine(hen: Hen, units: Units): Block {
-  const rest = [shell(hen), kilograms(hen.bodyWeightKg.likely, units), hen.temper].filter(Boolean)
+  const rest = [`shells ${shellWords(hen)}`, kilograms(hen.bodyWeightKg.likely, units), hen.temper].filter(Boolean)
   return line(
     strong('Hens to expect: '),
     `${eggs(hen)}; ${rest.join('; ')}.${hen.line ? ` ${capital(hen.line)}.` : ''}`,
@@ -42,13 +43,14 @@ const keep = (hen: Hen): string =>
   hen.yearsWorthKeeping ? ` Worth keeping for eggs about ${range(hen.yearsWorthKeeping)} years.` : ''
 
 /** How far apart the lines stand, and what that adds. */
-const vigour = (hen: Hen): string => (hen.vigour === undefined ? '' : ` Taken as ${hen.vigour}.`)
+export const vigour = (hen: Hen): readonly Block[] =>
+  hen.vigour === undefined ? [] : [line(`Taken as ${hen.vigour}.`)]
 
 /** One sentence an aspect; aspects that are not of the hen give none. */
 const aspects: Partial<Record<Aspect, (hen: Hen, units: Units) => string>> = {
   eggs: (hen, units) =>
-    `Eggs year by year: perhaps ${byYear(hen)}; ${grams(hen.eggWeightGrams.likely, units)} each; ${shell(hen)}.${keep(hen)}${vigour(hen)}`,
-  shell: (hen) => `Shell colour: ${hen.shell.map((s) => `${share(s.share)} ${s.colour}`).join(', ')}.`,
+    `Eggs year by year: perhaps ${byYear(hen)}; ${grams(hen.eggWeightGrams.likely, units)} each; shells ${shellWords(hen)}.${keep(hen)}`,
+  shell: (hen) => `Shells: ${shellWords(hen)}.`,
   size: (hen, units) =>
     `Size: hens ${kilograms(hen.bodyWeightKg.likely, units)}, cocks ${kilograms(hen.cockWeightKg.likely, units)}; a dressed cockerel ${kilograms(hen.carcassKg.likely, units)}.`,
   temper: (hen) => `Temper: ${hen.temper}.`,
@@ -60,10 +62,20 @@ const aspects: Partial<Record<Aspect, (hen: Hen, units: Units) => string>> = {
     `First egg at ${or([range({ low: hen.ageFirstEggDays.low / 7, likely: hen.ageFirstEggDays.likely / 7, high: hen.ageFirstEggDays.high / 7 })])} weeks.`,
 }
 
-/** The lines that were asked for, in the order asked. */
-export const henAspects = (hen: Hen, asked: readonly Aspect[], units: Units): readonly Block[] =>
+/** What the verdict says by itself when nothing else was asked. */
+const inVerdict: Partial<Record<Aspect, (hen: Hen) => string>> = {
+  shell: shellWords,
+  temper: (hen) => hen.temper,
+  broody: (hen) => hen.broody.words,
+  hardiness: ({ hardiness }) => `cold ${hardiness.cold}, heat ${hardiness.heat}`,
+  maturity: () => 'first egg',
+}
+
+/** The lines that were asked for, in the order asked; what the verdict has said is not said again. */
+export const henAspects = (hen: Hen, asked: readonly Aspect[], units: Units, verdict: string): readonly Block[] =>
   asked.flatMap((aspect) => {
-    const words = aspects[aspect]?.(hen, units)
+    const said = inVerdict[aspect]
+    const words = said && verdict.includes(said(hen)) ? undefined : aspects[aspect]?.(hen, units)
     return words ? [line(words)] : []
   })
 

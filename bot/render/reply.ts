@@ -8,17 +8,17 @@ import { declineBlocks } from './decline.ts'
 import { faint, line } from './document.ts'
 import { factBlocks } from './fact.ts'
 import { faultBlocks } from './fault.ts'
+import { isOfTheHen } from './hen.ts'
 import { hatchBlocks } from './hatch.ts'
 import { asHtml } from './html.ts'
 import { linesBlocks } from './lines.ts'
 import { parentsBlocks } from './parents.ts'
 import { partnersBlocks } from './partners.ts'
-import { otherAssumptions } from './takenLines.ts'
 import { sourceBlocks } from './sources.ts'
 import { asText } from './text.ts'
 import type { Document } from './document.ts'
 import type { Reply } from '../transport.ts'
-import type { Answer } from '../../core/answer.ts'
+import type { Answer, Caution } from '../../core/answer.ts'
 import type { Question } from '../../core/question.ts'
 
 type Silent = Extract<Answer, { kind: 'silent' }>
@@ -48,21 +48,21 @@ function matter(answer: Exclude<Answer, Silent>, question: Question, asked: Aske
   }
 }
 
-/** At most one caution, unless welfare or everything was asked for. */
-function cautions(answer: Answer, asked: Asked): Document {
+/** Whoever asks about the daughters alone is not told of their brothers. */
+const beside = (answer: Answer, asked: Asked): readonly Caution[] => {
   if (!('cautions' in answer)) return []
-  if (wants(asked, 'welfare', 'more')) return answer.cautions.map(({ text }) => line(text))
-  const [first] = answer.cautions
-  return first ? [line(first.text)] : []
+  const hensOnly = asked.aspects.length > 0 && asked.aspects.every(isOfTheHen)
+  return answer.cautions.filter(({ topic }) => !(hensOnly && topic === 'surplus-males'))
 }
 
-/** The lines taken stand in the heading of a single cross. */
-function asides(answer: Answer): Document {
-  if (!('assumed' in answer)) return []
-  const single = answer.kind === 'cross' && answer.crosses.length === 1
-  const assumptions = single ? otherAssumptions(answer.assumptions) : answer.assumptions
-  return assumedWords(assumptions, answer.assumed).map((words) => line(faint(words)))
+/** At most one caution, unless welfare or everything was asked for. */
+function cautions(answer: Answer, asked: Asked): Document {
+  const due = beside(answer, asked)
+  return due.slice(0, wants(asked, 'welfare', 'more') ? due.length : 1).map(({ text }) => line(text))
 }
+
+const asides = (answer: Answer): Document =>
+  'assumed' in answer ? assumedWords(answer).map((words) => line(faint(words))) : []
 
 const sources = (answer: Answer, asked: Asked): Document =>
   'sources' in answer && wants(asked, 'why', 'more') ? sourceBlocks(answer.sources) : []

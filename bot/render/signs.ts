@@ -21,12 +21,19 @@ export function sure({ signs: [best], accuracy }: Sexing): string {
   return `${capital(most)} end up in the right pen${basis[best.status]}.`
 }
 
+/** The words say already what to look for. */
+export const saidIn = (words: string, sign: Sign): boolean =>
+  words.includes(sign.cockerel) && words.includes(sign.pullet)
+
 /** The signs that count together, and how sure they make it; what the verdict has said is not said again. */
 export function howToRead(sexing: Sexing, most: number, verdict: string): readonly Block[] {
   return sexing.signs.slice(0, most).map((sign, i) => {
     if (i > 0) return line('Also: ', signWords(sign))
-    const said = verdict.includes(sign.cockerel) && verdict.includes(sign.pullet)
-    return line(strong('Read it '), said ? `${sign.window}. ` : `by the ${signWords(sign)} `, sure(sexing))
+    return line(
+      strong('Read it '),
+      saidIn(verdict, sign) ? `${sign.window}. ` : `by the ${signWords(sign)} `,
+      sure(sexing),
+    )
   })
 }
 
@@ -40,10 +47,11 @@ const mechanisms: Partial<Record<Sign['sign'], string>> = {
 }
 
 /** Why the sign tells, or why there is none. */
-export function because({ verdict, why, signs: [best] }: Sexing): readonly Block[] {
-  const words = verdict === 'no' ? why : best && mechanisms[best.sign]
-  return words ? [line(strong('Why: '), `${words}.`)] : []
-}
+export const reason = ({ verdict, why, signs: [best] }: Sexing): string =>
+  verdict === 'no' ? why : ((best && mechanisms[best.sign]) ?? '')
+
+export const because = (sexing: Sexing): readonly Block[] =>
+  reason(sexing) === '' ? [] : [line(strong('Why: '), `${reason(sexing)}.`)]
 
 export function later(sexing: Sexing): readonly Block[] {
   if (!sexing.laterSign) return []

@@ -1,7 +1,18 @@
 // test/bot/render/reply.test.ts: what a person reads of a cross: verdict first, cases apart, no bare figure from memory, in his own units.
 import { expect, test } from 'vitest'
 import { reply } from '../../../bot/render/reply.ts'
-import { asked, blackSexLink, cross, headSpotSign, hen, lookShare, plainManner, sexed, unsexed } from './samples.ts'
+import {
+  asked,
+  blackSexLink,
+  cross,
+  headSpotSign,
+  hen,
+  lookShare,
+  plainManner,
+  red,
+  sexed,
+  unsexed,
+} from './samples.ts'
 
 const lines = (text: string): readonly string[] => text.split('\n')
 const bare = (html: string): string =>
@@ -90,7 +101,12 @@ test('chicks that die in the egg are told as a share of the embryos', () => {
 
 test('symbols come only when used or asked for', () => {
   expect(reply(cross([blackSexLink]), asked()).text).not.toContain('B/b+')
-  expect(reply(cross([blackSexLink]), asked({ manner: { ...plainManner, symbols: true } })).text).toContain('B/b+')
+  expect(reply(cross([blackSexLink]), asked({ aspects: ['symbols'] })).text).toContain('B/b+')
+  const used = asked({
+    manner: { ...plainManner, symbols: true },
+    matings: [{ sire: red, dam: { genotype: { B: ['B'] } } }],
+  })
+  expect(reply(cross([blackSexLink]), used).text).toContain('B/b+')
 })
 
 test('sources come only when asked why or for more, and memory is never cited', () => {
