@@ -119,6 +119,7 @@ export const Case = z.strictObject({
   weight: Share, // belief, not chance among chicks
   given: z.string(), // '' where there is only one case
   howToTell: z.string(),
+  eggsGiven: z.string().optional(), // what of `given` the shell colour hangs on
   cockerels: list(LookShare),
   pullets: list(LookShare),
   diesInEgg: Share, // share of all embryos

@@ -2,7 +2,7 @@
 import type { Case, Crossed, LookShare } from '../answer.ts'
 import type { Aspect } from '../question.ts'
 import { shareWords } from './fraction.ts'
-import { asksOfHenOnly, henSummary } from './henSummary.ts'
+import { asksOfHenOnly, henSummary, shellSummary } from './henSummary.ts'
 import { fitting } from './parts.ts'
 
 const verdictWord = { yes: 'Yes', partly: 'Partly', no: 'No' } as const
@@ -119,6 +119,6 @@ function dependsLine(cases: readonly Case[]): string {
 
 export function summaryOf({ cases }: Crossed, aspects: readonly Aspect[]): string {
   const [first] = cases
-  if (first?.hen && asksOfHenOnly(aspects)) return henSummary(first.hen, aspects)
+  if (first?.hen && asksOfHenOnly(aspects)) return shellSummary(cases, aspects) ?? henSummary(first.hen, aspects)
   return cases.length > 1 ? dependsLine(cases) : verdictLine(first!)
 }

@@ -1,5 +1,5 @@
 // core/answers/henSummary.ts: what was asked of the daughters, in a line of at most 160 characters.
-import type { Hen } from '../answer.ts'
+import type { Case, Hen } from '../answer.ts'
 import type { Aspect } from '../question.ts'
 import { shareWords } from './fraction.ts'
 import { fitting } from './parts.ts'
@@ -46,4 +46,15 @@ export function henSummary(hen: Hen, aspects: readonly Aspect[]): string {
   const told = aspects.flatMap((aspect) => phrases[aspect]?.(hen) ?? [])
   const upTo = (n: number): string => `Daughters: ${told.slice(0, n).join('; ')}.`
   return fitting(upTo(4), upTo(3), upTo(2), upTo(1))
+}
+
+/** Where the shell hangs on a parent: a clause for each thing that may be so, likeliest first. Undefined where it does not, or is not asked. */
+export function shellSummary(cases: readonly Case[], aspects: readonly Aspect[]): string | undefined {
+  if (!aspects.includes('shell')) return undefined
+  const told = [...new Map(cases.toReversed().map((one) => [one.eggsGiven ?? '', one])).entries()].toReversed()
+  if (told.length < 2) return undefined
+  const clause = ([given, { hen }]: (typeof told)[number]): string =>
+    `if ${given || 'otherwise'}, ${hen ? shellWords(hen) : 'not known'}`
+  const upTo = (n: number): string => `It depends: ${told.slice(0, n).map(clause).join('; ')}.`
+  return fitting(upTo(3), upTo(2), upTo(1))
 }

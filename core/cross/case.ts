@@ -52,6 +52,12 @@ export function toCase(
             cases.map((one) => one.ways),
           )
         : '',
+    eggsGiven: givenWords(
+      doubts.filter((doubt) => doubt.loci.includes('O')),
+      founders,
+      ways,
+      parentsIn(pair),
+    ),
     cockerels: lookShares(out.M, loci, told),
     pullets: lookShares(out.F, loci, told),
     diesInEgg: out.dies,
