@@ -14,10 +14,12 @@ export type Domains = {
   readonly cut: (...trio: Trio) => Trio
 }
 
+const most = 2 ** 17 // domains of one group: far more than any flock makes
+
 /** @param canHandOn which haplotypes a diplotype can hand on, by haplotype */
 export function domains(lumped: Lumped, canHandOn: (diplotype: number) => readonly boolean[]): Domains {
   const known = new Map<string, Domain>()
-  const cuts = new Map<string, Trio>()
+  const cuts = new Map<number, Trio>()
   const of = (codes: readonly number[]): Domain => {
     const key = codes.join()
     const found = known.get(key) ?? { id: known.size, codes }
@@ -25,7 +27,7 @@ export function domains(lumped: Lumped, canHandOn: (diplotype: number) => readon
     return found
   }
   const cut = (...trio: Trio): Trio => {
-    const key = trio.map(({ id }) => id).join()
+    const key = (trio[0].id * most + trio[1].id) * most + trio[2].id
     const found = cuts.get(key)
     if (found !== undefined) return found
     const [chick, sire, dam] = cutTrio(lumped, canHandOn, trio)

@@ -3,7 +3,7 @@ import type { Tables } from './factor.ts'
 import type { Item } from './item.ts'
 import { budgetCells, type Outcome } from './outcome.ts'
 import type { Pedigree } from './pedigree.ts'
-import { chanceIn, sharesOf, stand, type Standing } from './stand.ts'
+import { answering, chanceIn, sharesOf, stand, type Standing } from './stand.ts'
 
 /** For each bird, by place in the pedigree, the chance that the item answers `wanted`. */
 export type Roll<T> = { readonly chances: readonly T[]; readonly evidence: T }
@@ -24,15 +24,15 @@ export function rollOf<T, W, S>(standing: Standing<T, W, S>, wanted: string): Ro
   const { prepared, seen, beliefs, tables, pedigree } = standing
   const { model } = prepared
   const each = beliefs.ofEach()
-  const known = new Map<string, T>()
+  const answers = answering(standing, wanted)
+  const known = new Map<object, T>()
+  const [group] = seen.groups
   const chances = pedigree.birds.map((_, bird) => {
-    const [group] = seen.groups
     const variable = group === undefined ? undefined : model.variable(bird, group)
-    if (variable !== undefined) return chanceIn(standing, bird, tables.shares(each[variable]!), wanted)
+    if (variable !== undefined) return chanceIn(standing, bird, tables.shares(each[variable]!), answers)
     const leaf = model.leaves.get(bird)?.find(({ part }) => group !== undefined && part.groups.includes(group))
-    if (leaf === undefined) return chanceIn(standing, bird, sharesOf(standing, bird), wanted)
-    const alike = `${leaf.scope.join()}\n${leaf.part.name}`
-    if (!known.has(alike)) known.set(alike, chanceIn(standing, bird, sharesOf(standing, bird), wanted))
+    const alike = leaf?.alike ?? {}
+    if (!known.has(alike)) known.set(alike, chanceIn(standing, bird, sharesOf(standing, bird), answers))
     return known.get(alike)!
   })
   return { chances, evidence: standing.evidence }

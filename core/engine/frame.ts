@@ -4,7 +4,7 @@ import { type Domains, domains } from './domain.ts'
 import { founderWeights } from './founder.ts'
 import { type Inheritance, inheritance } from './inherit.ts'
 import type { Lumped } from './lump.ts'
-import { memo } from './memo.ts'
+import { memo, memoOf } from './memo.ts'
 import type { Ring } from './num.ts'
 import type { Bird, Pedigree } from './pedigree.ts'
 import { type Seen, seenThrough } from './seen.ts'
@@ -35,8 +35,13 @@ export function frame<T>(pedigree: Pedigree, lumped: readonly Lumped[], ring: Ri
       return { groups, at: memo((sex, diplotypes) => sex + diplotypes.join(), at) }
     },
   )
-  const readingsOf = (bird: Bird, group: number): readonly Reading[] =>
-    bird.readings.filter((reading) => seen(reading).groups.length === 1 && seen(reading).groups[0] === group)
+  const sorted = memoOf((bird: Bird) => ({
+    across: bird.readings.filter((reading) => seen(reading).groups.length !== 1),
+    inOne: lumped.map((_, group) => {
+      const own = bird.readings.filter((reading) => isOf(seen(reading), group))
+      return { own, name: [origin(bird, lumped[group]!), group, ...own.map(({ id }) => id)].join('\n') }
+    }),
+  }))
   const start = memo(
     (bird: Bird, sex: Sex, group: number) => origin(bird, lumped[group]!) + sex + group,
     ({ prior }: Bird, sex: Sex, group: number) =>
@@ -54,15 +59,17 @@ export function frame<T>(pedigree: Pedigree, lumped: readonly Lumped[], ring: Ri
     inherit,
     domains: lumped.map((group, i) => domains(group, (code) => inherit[i]!.germs(code).map((p) => !ring.isZero(p)))),
     seen,
-    ownName: (bird, sex, group) =>
-      [origin(bird, lumped[group]!), sex, group, ...readingsOf(bird, group).map(({ id }) => id)].join('\n'),
+    ownName: (bird, sex, group) => sex + sorted(bird).inOne[group]!.name,
     own: (bird, sex, group, diplotype) => {
       const before = bird.parents ? ring.one : (start(bird, sex, group).get(diplotype) ?? ring.zero)
-      return readingsOf(bird, group).reduce((w, reading) => ring.times(w, seen(reading).at(sex, [diplotype])), before)
+      const { own } = sorted(bird).inOne[group]!
+      return own.reduce((w, reading) => ring.times(w, seen(reading).at(sex, [diplotype])), before)
     },
-    across: (bird) => bird.readings.filter((reading) => seen(reading).groups.length !== 1),
+    across: (bird) => sorted(bird).across,
   }
 }
+
+const isOf = ({ groups }: Seen<unknown>, group: number): boolean => groups.length === 1 && groups[0] === group
 
 /** Where its diplotype comes from: its parents, a prior of its own, or the population. */
 const origin = ({ id, parents, prior }: Bird, { from }: Lumped): string =>

@@ -65,7 +65,7 @@ function edit<T, W, S>(
   if (leaves === undefined || at < 0) return undefined
   const old = leaves[at]!
   const part = partsOf(frame, narrowed, bird).find(({ groups }) => groups.includes(group!))!
-  const made: Leaf<T, W, S> = { part, litter: litter(frame, tables, part), scope: old.scope }
+  const made: Leaf<T, W, S> = { part, litter: litter(frame, tables, part), scope: old.scope, alike: {} }
   const { weights, scale } = tables.over(made.litter.message, old.litter.message)
   const taken = tables.join(made.litter.scale, tables.raise(old.litter.scale, -1))
   const changed = { ...model, leaves: new Map(model.leaves).set(bird, leaves.with(at, made)) }

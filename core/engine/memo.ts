@@ -12,3 +12,12 @@ export function memo<A extends readonly unknown[], R>(
     return known.get(at)!
   }
 }
+
+/** The same for functions of one object, known by itself and not by a key. */
+export function memoOf<K extends object, R>(make: (of: K) => R): (of: K) => R {
+  const known = new WeakMap<K, R>()
+  return (of) => {
+    if (!known.has(of)) known.set(of, make(of))
+    return known.get(of)!
+  }
+}

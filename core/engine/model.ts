@@ -8,7 +8,13 @@ import { type Part, partsOf } from './part.ts'
 import { addBirds, type Place } from './trio.ts'
 
 /** A part of a leaf that was summed out, and where it meets the graph. */
-export type Leaf<T, W, S> = { readonly part: Part<T>; readonly litter: Litter<W, S>; readonly scope: Scope }
+export type Leaf<T, W, S> = {
+  readonly part: Part<T>
+  readonly litter: Litter<W, S>
+  readonly scope: Scope
+  /** The same object for parts alike in all but the bird: equal brothers and sisters. */
+  readonly alike: object
+}
 
 export type Model<T, W, S> = Graph<W, S> & {
   /** The variable of a bird and group; undefined where one diplotype is left, or where the bird is a leaf. */
@@ -61,7 +67,7 @@ function addLeaves<T, W, S>(
   graph: Gatherer<W, S>,
 ): ReadonlyMap<number, readonly Leaf<T, W, S>[]> {
   const made = new Map<string, Litter<W, S>>()
-  const alike = new Map<string, { readonly scope: Scope; readonly litter: Litter<W, S>; n: number }>()
+  const groups = new Map<string, { readonly scope: Scope; readonly litter: Litter<W, S>; n: number }>()
   const leaves = new Map<number, readonly Leaf<T, W, S>[]>()
   for (const [bird, own] of parts)
     leaves.set(
@@ -71,12 +77,13 @@ function addLeaves<T, W, S>(
         made.set(part.name, table)
         const scope = scopeOf(part.parents)
         const key = `${scope.join()}\n${part.name}`
-        const group = alike.get(key) ?? { scope, litter: table, n: 0 }
-        alike.set(key, { ...group, n: group.n + (frame.pedigree.birds[bird]!.copies ?? 1) })
-        return { part, litter: table, scope }
+        const alike = groups.get(key) ?? { scope, litter: table, n: 0 }
+        groups.set(key, alike)
+        alike.n += frame.pedigree.birds[bird]!.copies ?? 1
+        return { part, litter: table, scope: alike.scope, alike }
       }),
     )
-  for (const { scope, litter, n } of alike.values())
+  for (const { scope, litter, n } of groups.values())
     graph.add(scope, tables.power(litter.message, n), tables.raise(litter.scale, n))
   return leaves
 }

@@ -4,7 +4,6 @@ import { type Beliefs, collect, type Collected, distribute, evidence } from './e
 import type { Tables } from './factor.ts'
 import type { Classes, Item } from './item.ts'
 import { leafBelief } from './leaf.ts'
-import { memo } from './memo.ts'
 import { fitsSex } from './narrow.ts'
 import { budgetCells, type Outcome, tooLarge } from './outcome.ts'
 import type { Pedigree } from './pedigree.ts'
@@ -51,8 +50,7 @@ export function settled<T, W, S>(
 ): Outcome<Standing<T, W, S>> {
   const { mass, scale } = chanceOf(prepared, tables, evidence(collected))
   if (tables.ring.isZero(mass)) return { kind: 'impossible' }
-  const { groups, at } = item.through(prepared.frame.lumped)
-  const seen = { groups, at: memo((sex, diplotypes) => sex + diplotypes.join(), at) }
+  const seen = item.through(prepared.frame.lumped)
   const beliefs = distribute(collected)
   return {
     kind: 'answer',
@@ -71,24 +69,35 @@ export function sharesOf<T, W, S>({ prepared, seen, tables, beliefs }: Standing<
   return tables.shares(leafBelief(tables, part, litter, beliefs.of(scope), group))
 }
 
-/** The chance that the item answers `wanted` for a bird whose diplotypes share the whole so. */
+/** The chance that a diplotype of the group asked about answers `wanted`; without such a group, that any bird does. */
+export function answering<T, W, S>(
+  { prepared, seen, tables }: Standing<T, W, S>,
+  wanted: string,
+): (diplotype: number) => T {
+  const [group] = seen.groups
+  const { lumped } = prepared.frame
+  const known: T[] = []
+  return (diplotype) => {
+    const sex = group === undefined || fitsSex(lumped[group]!, diplotype, 'M') ? 'M' : 'F'
+    return (known[diplotype] ??= tables.ring.of(
+      seen.at(sex, [diplotype]).find(({ name }) => name === wanted)?.p ?? { n: 0n, d: 1n },
+    ))
+  }
+}
+
+/** The chance that a bird does whose diplotypes share the whole so. */
 export function chanceIn<T, W, S>(
   { prepared, seen, tables }: Standing<T, W, S>,
   bird: number,
   shares: readonly T[],
-  wanted: string,
+  answers: (diplotype: number) => T,
 ): T {
   const { ring } = tables
   const [group] = seen.groups
-  const { frame, narrowed } = prepared
-  const codes = group === undefined ? [0] : narrowed[bird]![group]!.codes
-  return codes.reduce((sum, code, i) => {
-    const sex = group === undefined || fitsSex(frame.lumped[group]!, code, 'M') ? 'M' : 'F'
-    const named = seen.at(sex, [code]).find(({ name }) => name === wanted)
-    return named === undefined ? sum : ring.plus(sum, ring.times(shares[i]!, ring.of(named.p)))
-  }, ring.zero)
+  const codes = group === undefined ? [0] : prepared.narrowed[bird]![group]!.codes
+  return codes.reduce((sum, code, i) => ring.plus(sum, ring.times(shares[i]!, answers(code))), ring.zero)
 }
 
 /** The same for one bird, downward pass and all. */
 export const chanceFor = <T, W, S>(standing: Standing<T, W, S>, bird: number, wanted: string): T =>
-  chanceIn(standing, bird, sharesOf(standing, bird), wanted)
+  chanceIn(standing, bird, sharesOf(standing, bird), answering(standing, wanted))
