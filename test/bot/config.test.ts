@@ -1,8 +1,6 @@
 // test/bot/config.test.ts: the settings: environment over file over default, and every fault at once.
-import { readdirSync, readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
 import { readConfig } from '../../bot/config.ts'
-import { settings } from '../../bot/settings.ts'
 
 const account = {
   HENWIFE_MATRIX_HOMESERVER: 'https://marlpit.example',
@@ -77,16 +75,4 @@ test('a file that is not YAML is a fault, not a crash', () => {
 test('questions seen are remembered for a month at least, lest they be answered again', () => {
   expect(faultsOf({ HENWIFE_KEEP_SEEN_DAYS: '29' })).toContain('keep.seenDays')
   expect(faultsOf({ HENWIFE_KEEP_SEEN_DAYS: '30' })).toBe('no fault')
-})
-
-test('every setting has a reader outside the settings themselves', () => {
-  const sources = readdirSync('bot', { recursive: true, encoding: 'utf8' })
-    .filter((file) => file.endsWith('.ts') && file !== 'settings.ts')
-    .map((file) => readFileSync(`bot/${file}`, 'utf8'))
-    .join('\n')
-  const unread = settings
-    .map(({ path }) => path.at(-1) ?? '')
-    .filter((key) => !key.endsWith('File')) // read by name from the secret they stand for
-    .filter((key) => !new RegExp(`[.{ ]${key}\\b`, 'u').test(sources))
-  expect(unread).toEqual([])
 })

@@ -37,10 +37,10 @@ const pauseBetweenTries = 5000 // ms
 
 /** Tries until it is filled, or until the server will not have it. */
 async function fill({ config, client, store, wire, log, now, stop }: Grounds, gap: Gap): Promise<void> {
-  const { messagesPerRoom: messages, days } = config.catchUp
+  const { messagesPerRoom, days } = config.catchUp
   for (; !stop.aborted; await sleep(pauseBetweenTries)) {
     try {
-      const bounds = { messages, after: now() - days * dayMilliseconds }
+      const bounds = { messages: messagesPerRoom, after: now() - days * dayMilliseconds }
       const found = await fillGap(store, gap, wire, client.getUserId() ?? '', bounds, now())
       log.info({ room: hashed(gap.room), found }, 'read what was said meanwhile')
       return

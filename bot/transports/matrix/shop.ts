@@ -57,7 +57,6 @@ const settingsIn = ({ matrix, store }: House, room: string): RoomSettings => {
 
 export function shopOf(house: House, client: MatrixClient, wire: Wire, late: () => Late, now: () => number): Workshop {
   const { config, store, serve, draw, log, metrics } = house
-  const { answersPerPersonPerMinute: person, answersPerRoomPerMinute: room } = config.limits
   return {
     store,
     wire,
@@ -68,7 +67,10 @@ export function shopOf(house: House, client: MatrixClient, wire: Wire, late: () 
     now,
     isDirect: (id) => isDirect(client, id),
     markSeen: markerOf(wire),
-    limits: limitsOf({ person, room }),
+    limits: limitsOf({
+      person: config.limits.answersPerPersonPerMinute,
+      room: config.limits.answersPerRoomPerMinute,
+    }),
     settingsOf: (id) => settingsIn(house, id),
     muted: (id) => void complain(house, client, wire, id, now()),
     locked: (message) => late().watch(message),
