@@ -131,6 +131,8 @@ export const Case = z.strictObject({
       values: list(z.strictObject({ value: z.string(), share: Share })),
     }),
   ).optional(),
+  /** Recessive genes that chicks carry unseen: share of each sex with one hidden copy. */
+  carried: list(z.strictObject({ allele: z.string(), name: z.string(), cockerels: Share, pullets: Share })).optional(),
   leftOut: Share.optional(), // share of chicks too various to list
   /** Absent or true: the looks hold. False: the parents' colours are not told, and only form and sexing stand. */
   colourKnown: z.boolean().optional(),

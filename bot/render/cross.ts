@@ -1,6 +1,7 @@
 // bot/render/cross.ts: what a mating gives, verdict first: one mating in full, several in a line or two each.
 import { caseBlocks, outcomes } from './cases.ts'
 import { inBrief } from './brief.ts'
+import { carriedUnseen } from './carried.ts'
 import { forms } from './chicks.ts'
 import { faint, line, numbered, strong } from './document.ts'
 import { eggCaseBlocks, shellHangs } from './eggCases.ts'
@@ -29,6 +30,7 @@ function looks(one: Case, asked: Asked): readonly Block[] {
   return [
     ...(down || grown ? bySex(one, { down, grown }, telling) : []),
     ...(grown && form ? [line(`Also, ${form}.`)] : []),
+    ...(grown ? carriedUnseen(one, telling.say) : []),
     ...(grown ? hedged(one, wants(asked, 'more', 'adults') ? 3 : 1) : []),
     ...(wants(asked, 'comb', 'more') ? combAndShank(one, telling) : []),
     ...(asked.manner.symbols || wants(asked, 'symbols')

@@ -65,6 +65,7 @@ export function toCase(
       ...out.M.traits.map((t) => ({ sex: 'M' as const, ...t })),
       ...out.F.traits.map((t) => ({ sex: 'F' as const, ...t })),
     ].filter(({ values }) => values.length > 1),
+    carried: out.carried,
     leftOut: out.leftOut,
     colourKnown: told.colour,
     sexing,

@@ -6,6 +6,7 @@ import { express } from '../looks/express.ts'
 import type { Look } from '../looks/look.ts'
 import type { Genotype, LinkageGroup, Sex } from '../vocabulary.ts'
 import { isColour, isLethal } from './blocks.ts'
+import { carriedUnseen, type Carried } from './carried.ts'
 
 export type ChickKind = { readonly share: number; readonly look: Look; readonly genotypes: readonly Genotype[] }
 export type TraitShares = {
@@ -23,6 +24,7 @@ export type Outcome = {
   readonly F: Brood
   /** Share of all embryos that die of a lethal genotype. */
   readonly dies: number
+  readonly carried: readonly Carried[]
   /** Share of chicks left out because their kinds are too many and each too rare. */
   readonly leftOut: number
 }
@@ -205,15 +207,8 @@ const hatches = (genotype: Genotype): number =>
 /** Chicks of a mating whose founders are settled. Pure; meiosis by the engine, looks by the rules. */
 export function outcome(sire: Parent, dam: Parent): Outcome {
   const groups = chickGroups({ sire, dam }, groupsOf(sire, dam), hatches)
-  const [m, f] = [
-    brood(
-      'M',
-      groups.map(({ M }) => M),
-    ),
-    brood(
-      'F',
-      groups.map(({ F }) => F),
-    ),
-  ]
-  return { M: m.brood, F: f.brood, dies: (m.dies + f.dies) / 2, leftOut: (m.lost + f.lost) / 2 }
+  const [M, F] = [groups.map((group) => group.M), groups.map((group) => group.F)]
+  const [m, f] = [brood('M', M), brood('F', F)]
+  const carried = carriedUnseen(M, F)
+  return { M: m.brood, F: f.brood, carried, dies: (m.dies + f.dies) / 2, leftOut: (m.lost + f.lost) / 2 }
 }
