@@ -147,26 +147,33 @@ async function rates(): Promise<void> {
   print('')
 }
 
-async function memory(): Promise<void> {
-  const one = await seat('keeper', whole)
+async function memoryOf(name: string, label: string, count: number, settings: Record<string, string>): Promise<void> {
+  const one = await seat(name, whole, settings)
   await pause(5000)
-  print(`Memory (resident): ${await megabytes(one)} MB idle`)
+  const figures = [await megabytes(one)]
   const rooms: string[] = []
   for (let n = 0; n < 10; n += 1) {
     const room = await wren.makeRoom({ encrypted: true, invite: [one.account.user, '@nobody:marlpit.test'] })
     await comesIn(wren, room, one.account.user)
     rooms.push(room)
   }
-  const step = Math.ceil(messages / 4)
-  for (let sent = 0; sent < messages; sent += rooms.length) {
-    const isQuestion = sent % 100 === 0
-    await Promise.all(rooms.map((room) => wren.say(room, isQuestion ? `!hen ${question}` : chatter)))
-    if (sent > 0 && sent % step < rooms.length) print(`${await megabytes(one)} MB after ${sent} messages`)
+  for (let sent = 0; sent < count; sent += rooms.length) {
+    const words = sent % 100 === 0 ? `!hen ${question}` : chatter // one in ten is a question
+    await Promise.all(rooms.map((room) => wren.say(room, words)))
+    if ((sent + rooms.length) % (count / 4) === 0) figures.push(await megabytes(one))
   }
   await pause(5000)
+  print(`| ${label} | ${count} | ${[...figures, await megabytes(one)].join(', ')} |`)
+  await one.bot.stop('SIGTERM')
+}
+
+async function memory(): Promise<void> {
   print(
-    `${await megabytes(one)} MB after ${messages} messages in ten encrypted rooms, one in ten a question, pictures on`,
+    '| memory (resident), ten encrypted rooms, one message in ten a question | messages | MB: idle, at each quarter, at rest |\n|---|---|---|',
   )
+  await memoryOf('keeper', 'pictures off', messages, { HENWIFE_MATRIX_PICTURES: 'false' })
+  await memoryOf('painter', 'pictures on', Math.min(messages, 1000), {})
+  print('')
 }
 
 try {
