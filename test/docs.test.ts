@@ -12,7 +12,10 @@ const scripts = new Set([...Object.keys(packageJson.scripts), 'ci'])
 const found = (text: string, pattern: RegExp): readonly string[] => [...text.matchAll(pattern)].map((m) => m[1] ?? '')
 
 test('every npm command in the docs is a script', () => {
-  const named = found(readme + developers, /npm (?:run (?:--silent )?)?(start|test|ci|(?<=run (?:--silent )?)[a-z:-]+)/g)
+  const named = found(
+    readme + developers,
+    /npm (?:run (?:--silent )?)?(start|test|ci|(?<=run (?:--silent )?)[a-z:-]+)/g,
+  )
   expect(named).toEqual(expect.arrayContaining(['ci', 'start', 'test', 'ask']))
   expect(named.filter((name) => !scripts.has(name))).toEqual([])
 })
