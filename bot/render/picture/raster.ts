@@ -25,8 +25,8 @@ const zoomOf = (heightUnits: number): number =>
   Math.max(1.25, pixelsPerUnit * Math.min(1, Math.sqrt(fullHeight / heightUnits)))
 const fullHeight = 680
 
-/** A drawing this long never gets by with the first step. In characters. */
-const full = 300_000
+/** A drawing this long seldom gets by with the first step. In characters. */
+const full = 240_000
 
 export function rasterise(markup: string, heightUnits: number): Raster {
   const named = markup.match(/#[0-9a-f]{6}\b/g) ?? []
