@@ -94,7 +94,7 @@ const asPair = (written: string): string =>
   /[/-]/u.test(written) || lociOfAllele(written) === undefined ? written : `${written}/-`
 
 const writtenGenes = (bird: BirdSaid): string =>
-  [...bird.parts, ...bird.carried.flatMap(({ what }) => what)]
+  [...bird.parts, ...bird.carried.flatMap(({ what }) => what).filter(({ said }) => /[/-]/u.test(said))]
     .filter(({ type }) => type === 'gene')
     .map(({ said }) => asPair(said))
     .join(' ')
@@ -137,7 +137,7 @@ function lineIn(tokens: readonly Token[], breed: string | undefined): string | u
 function namesOf(bird: BirdSaid, carry: string | undefined): Varieties | undefined {
   const colours = coloursIn(bird.parts)
   const breed = bird.parts.find((part) => part.type === 'breed')
-  if (breed?.type === 'breed') return ofBreed(breed.names, colours)
+  if (breed?.type === 'breed') return ofBreed(breed.names, coloursIn(bird.parts.filter((part) => !isSaidOf(part, breed))))
   const family = bird.parts.find((part) => part.type === 'family')
   if (family?.type === 'family') return varietiesOf(family.family, [...colours, ...barredLine(bird, family.family)])
   const egg = colours.length === 0 ? eggName(bird) : undefined
@@ -152,6 +152,10 @@ function namesOf(bird: BirdSaid, carry: string | undefined): Varieties | undefin
   }
   return describedBy(colours)
 }
+
+/** "are Light Sussex silver based": said of a bird whose name tells its colour already. */
+const isSaidOf = (part: Token, breed: Token): boolean =>
+  part.type === 'colour' && (part.colour === 'silver' || part.colour === 'gold') && part.at > breed.at && breed.type === 'breed' && breed.names[0] !== familyOf(breed.names[0] ?? '')
 
 /** A fine-barred Rock is a barred one. */
 const barredLine = (bird: BirdSaid, family: string): readonly Colour[] =>

@@ -179,7 +179,8 @@ export const eggBird: Rule<Piece> = (words, _at, reject) => {
   const tokens = tokensIn(words)
   return isShell(tokens[0]) && tokens[1]?.gap === false ? { ...spanOf(tokens), parts: tokens } : reject
 }
-export const afterComma: Rule<Piece> = ([, piece]) => pieceOf(piece)
+export const afterComma: Rule<Piece> = (words) => pieceOf(words.at(-1))
+export const thatIs: Rule<Piece> = ([, gene], _at, reject) => ((gene as Token).gap ? reject : (gene as Token))
 
 // --- lists ---
 
@@ -193,6 +194,7 @@ export const listed: Rule<Group> = (words, _at, reject) => {
   if (sex !== undefined && other !== undefined && sex !== other) return reject
   const joins = tokensIn(words[1])
   if (isCount(one) && !isCount(group[0]!)) return reject
+  if (one.gap && one.parts.every(({ type }) => type === 'gene')) return reject
   if (isSingle(group.at(-1)!) && other === undefined && isNamed(one) && !joins.some(({ type }) => type === 'or')) return reject
   if (group.length === 1 && isNamed(one) && !isNamed(group[0]!) && !hasLine(group[0]!)) return reject
   if (group.some(isNamed) && !isNamed(one) && !(joins.some(({ type }) => type === 'or') && hasLine(one))) return reject
@@ -351,6 +353,10 @@ export const childOf: Rule<BirdSaid> = ([child, , sire, joint, dam], at, reject)
 export const childOfBy: Rule<BirdSaid> = ([child, , dam, , sire], _at, reject) =>
   (child as BirdSaid).cross ? reject : childWith(child, byOf(dam, sire), reject)
 
+export const generationOf: Rule<BirdSaid> = ([generation, , sire, joint, dam], at, reject) => {
+  const said = bodyOf(generation as Token)
+  return childWith({ kind: 'bird', ...said }, crossbred([sire, joint, dam], at, reject), reject)
+}
 export const andOver: Rule<Group> = ([before, , , more]) => [...groupOf(before), ...groupOf(more)]
 export const one: Rule<readonly MatingSaid[]> = ([mating]) => [mating as MatingSaid]
 /** A list of matings needs a word of order, or both sexes, in each. */
@@ -458,7 +464,13 @@ export const whichTogether: Rule<Saying> = ([, , mated], at, reject) => {
   const mating = amongThem(mated, reject)
   return mating === reject ? reject : matings([[mating]], at, reject)
 }
-export const whatFor: Rule<Saying> = ([which, , birds]) => wanted(which, [], birds as Group, true)
+/** Both birds named, else it is a mate that is sought. */
+export const whichMatings: Rule<Saying> = ([, said], at, reject) =>
+  (said as readonly MatingSaid[]).every(({ first, second }) => first.some(isNamed) && second.some(isNamed))
+    ? matings([said], at, reject)
+    : reject
+export const whatFor: Rule<Saying> = ([which, link, birds], _at, reject) =>
+  isApart(link) ? reject : wanted(which, [], birds as Group, true)
 export const wantBare: Rule<Saying> = ([want, bare]) => wanted(want, bare, [], false)
 export const wantFor: Rule<Saying> = ([want, bare, , birds]) => wanted(want, bare, birds as Group, true)
 export const bareForGoal: Rule<Saying> = ([bare]) => wanted([], bare, [], true)

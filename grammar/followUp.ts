@@ -45,7 +45,8 @@ const newBird = (group: Group, part: Sex, mating: Mating): readonly BirdRef[] =>
 
 /** Which part a new bird takes: told, else that of the bird it is most like, else the hen's. */
 function partOf(group: Group, told: Sex | undefined, mating: Mating): Sex {
-  const sex = told ?? sexOfGroup(group)
+  const lead = group[0]?.parts[0]?.type
+  const sex = told ?? sexOfGroup(group) ?? (lead === 'his' ? 'M' : lead === 'her' ? 'F' : undefined)
   if (sex) return sex
   const [first] = group
   const families = [mating.sire, mating.dam].map(({ breed }) => familyOf(breed ?? ''))
@@ -164,7 +165,7 @@ const reversed = (base: CrossQuestion, reading: Reading): CrossQuestion | undefi
 function changed(base: CrossQuestion, reading: Reading): CrossQuestion | undefined {
   const [change] = reading.scene.changes
   const group = change?.birds ?? []
-  const told = change?.part ?? partOnlyTold(reading)
+  const told = change?.part ?? partOnlyTold(reading) ?? partPointedTo(reading)
   if (change && group.some(isNamed)) return replaced(base, group, told, reading)
   const birds = reading.scene.birds.filter((bird) => isSolid(bird) || (bird.named && bird.saidOf.parts.some(({ type }) => type === 'colour')))
   if (birds.length === 0 || birds.length > 3 || reading.words.length > 9) return undefined
@@ -173,8 +174,22 @@ function changed(base: CrossQuestion, reading: Reading): CrossQuestion | undefin
 /** "with Sussex hens instead": a part named beside the change. */
 const partOnlyTold = ({ words }: Reading): Sex | undefined => (words.includes('over') || words.includes('under') ? (words.includes('under') ? 'M' : 'F') : undefined)
 
+/** "what if hes split": the cock. */
+const partPointedTo = ({ words }: Reading): Sex | undefined =>
+  words.some((word) => /^(?:he|hes|him)$/u.test(word)) ? 'M' : words.some((word) => /^(?:she|shes)$/u.test(word)) ? 'F' : undefined
+
+/** "which hens would be better": another mate for the bird that is kept. */
+function mateSought(base: CrossQuestion, reading: Reading): Question | undefined {
+  const sought = reading.scene.wanted.find(({ firm, sex, for: birds }) => firm && sex !== undefined && birds.length === 0)
+  const [mating] = base.matings
+  if (!sought?.sex || !mating || reading.scene.birds.some(isSolid) || reading.scene.aspects.some((aspect) => aspect === 'chicks' || aspect === 'adults')) return undefined
+  const goals = goalsOf(reading)
+  return { kind: 'partners', for: [sought.sex === 'F' ? mating.sire : mating.dam], wanted: sought.sex, goals: goals.length > 0 ? goals : base.aspects.includes('sexing') ? ['sexable'] : [], among: [], ...commonOf(reading, [], [restated(mating)]) }
+}
+
 function onCross(base: CrossQuestion, reading: Reading): Question | undefined {
   return (
+    mateSought(base, reading) ??
     corrected(base, reading) ??
     nextGeneration(base, reading) ??
     lineChanged(base, reading) ??
@@ -228,7 +243,8 @@ function moreChicks(base: Extract<Question, { kind: 'carrier' }>, reading: Readi
 
 /** The bird that was asked for, put to the one that was told. */
 function completed(last: AskBackQuestion, reading: Reading): Question | undefined {
-  if (last.missing !== 'other-bird' && last.missing !== 'birds') return undefined
+  const bare = last.missing === 'variety' && last.options.every(({ question }) => question.kind === 'fact')
+  if (last.missing !== 'other-bird' && last.missing !== 'birds' && !bare) return undefined
   const [known] = last.birds
   const bird = reading.scene.birds.find(isSolid)
   if (!known || !bird) return undefined

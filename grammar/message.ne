@@ -32,7 +32,7 @@ mating -> %cross mated %together        {% build.crossTogether %} # breed my sex
         | %cross of mated join mated   {% build.crossEither %}  # cross between RIR and Delaware; mix of A and B
         | mated join mated %cross      {% build.eitherCross %}  # RIR and BR cross
 
-over -> %over | %cross | %comma %over | aside %over | %is %over | %over %over | %over %between
+over -> %over | %and %over | %cross | %comma %over | aside %over | %is %over | %over %over | %over %and %over | %over %between
 under -> %under | %comma %under | %is %under
 join -> %and | %plus | %comma | %slash | %comma %and | %or
 of -> %of | %between | null
@@ -48,6 +48,7 @@ crossbred -> bird tight bird        {% build.crossbred %}
            | bird tight bird %cross {% build.crossbred %}
            | bird %outOf bird tight bird {% build.childOf %}    # F1 hen from Delaware x NH
            | bird %outOf bird %by bird   {% build.childOfBy %}  # pullet out of a Sussex hen by a RIR cock
+           | %generation %of bird tight bird {% build.generationOf %} # F2 of A x B
 tight -> %over | %slash | %cross | %plus
 
 # Chicks and hens out of a mating: pullets from RIR x BR; chick out of a Sussex hen by a RIR cock.
@@ -90,6 +91,9 @@ noted -> %open notes %close      {% build.noted %}
        | %outOf %goal             {% build.fromEgg %}             # from a blue egg
        | %comma %gene            {% build.afterComma %}
        | %comma carried          {% build.afterComma %}
+       | %comma %trait            {% build.afterComma %}
+       | %comma %number %trait    {% build.afterComma %}         # , one barring gene
+       | %is %gene                {% build.thatIs %}             # that is Lav+/lav
        | %over %trait             {% build.having %}              # with muffs
        | %over carried            {% build.having %}
        | %over %colour            {% build.havingColour %}        # with bars
@@ -106,6 +110,7 @@ wanted -> %which bare                 {% build.whichBare %}     # which hens
         | %which link birds           {% build.whatFor %}       # what to put over my Rocks
         | %which %is bare             {% build.whichIs %}       # which is the rooster
         | %which %is bare link birds  {% build.whichIsFor %}    # which is the better roo over SLW hens
+        | %which matings              {% build.whichMatings %}  # what does an RIR roo on BR hens give
         | %which %cross birds         {% build.whichCross %}    # what can I cross my RIR roo
         | %which %cross birds %over   {% build.whichCross %}    # ... with
         | %which %cross mated over mates {% build.whichMating %} # what do I get if I cross A with B
@@ -169,4 +174,6 @@ parent -> %cock | %hen
 brood -> %name pairing %name counts               {% build.broodOf %}       # Sid x Daisy: 12 chicks, 3 lavender
 counts -> count | counts count | counts sep count
 count -> counting:? %number look | counting:? %number %chick | counting:? %number %not look | counting:? %number %of %number look | counting:? %number look %of %number
+       | %number %chick %comma:? look | %number %chick %comma:? %not of_them:? look   # 7 chicks, all black; 8 chicks, none of them white
+of_them -> %of %their
 counting -> %is | %comma | %my

@@ -58,6 +58,10 @@ const longestFirst = Object.keys(signs).sort((a, b) => b.length - a.length)
 const anySign = new RegExp(longestFirst.join('|'), 'gu')
 const entities: Readonly<Record<string, string>> = { '&amp;': '&', '&quot;': '"', '&#39;': "'", '&times;': '×' }
 
+/** Lines of a list go on as one sentence; the first stands behind its heading. */
+const bullet = (run: string, at: number, whole: string): string =>
+  (/:[^\S\n]*$/u.test(whole.slice(0, at)) ? ' ' : ',') + blank(run.slice(1))
+
 const blank = (run: string): string => ' '.repeat(run.length)
 const fill = (word: string, run: string): string => word + ' '.repeat(run.length - word.length)
 
@@ -76,6 +80,7 @@ export function normalise(message: string): Result<string, TooLong> {
     .replace(/&(?:[a-z]{2,8}|#\d{1,6});/giu, blank)
     .replace(/(?:https?:\/\/|www\.)\S{1,2000}/giu, blank)
     .replace(/@[\w.=/-]{1,200}:[\w.-]{1,200}/gu, blank)
+    .replace(/\n[^\S\n]*[-*•][^\S\n]+(?=[^\n]*\S)/gu, bullet)
     .replace(anySign, (run) => fill(signs[run] ?? '', run))
     .replace(/[^\S\n]|[\p{Cc}\p{Cf}\p{Cs}\p{Co}\p{Cn}]/gu, (run) => (run === '\n' ? run : blank(run)))
     .replace(/(?![♂♀○●×→#*+])(?:\p{Extended_Pictographic}|\p{Emoji_Modifier})/gu, blank)

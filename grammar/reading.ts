@@ -38,9 +38,21 @@ function clausesOf(tokens: readonly Token[]): readonly (readonly Token[])[] {
   for (const [i, each] of tokens.entries()) {
     const token = pointing(each, tokens[i + 1])
     if (token.type === 'stop') clauses.push([])
+    else if (isOfVerb(token, tokens[i + 1])) continue
     else if (token.type !== 'filler' && token.type !== 'unknown' && !isPronoun(token, clauses.at(-1)!.at(-1))) clauses.at(-1)!.push(token)
   }
-  return clauses.map((clause) => withoutEmptyBrackets(clause.map(aloneOrNot))).filter(({ length }) => length > 0)
+  return clauses.map((clause) => withoutEmptyBrackets(withoutOpening(clause).map(aloneOrNot))).filter(({ length }) => length > 0)
+}
+
+/** "hens to carry barring": nobody is put to anybody. */
+const isOfVerb = (token: Token, next: Token | undefined): boolean =>
+  token.word === 'to' && /^(?:carry|hide|show)/u.test(next?.word ?? '')
+
+/** "and if I put a Barred Rock cock on red hens?": a mating by itself, whatever was said before. */
+function withoutOpening(clause: readonly Token[]): readonly Token[] {
+  const [first, ...rest] = clause
+  const mates = (['cock', 'hen', 'over'] as const).every((wanted) => rest.some(({ type }) => type === wanted || (wanted === 'over' && type === 'under')))
+  return first?.type === 'about' && mates && rest.filter(({ type }) => type === 'breed' || type === 'family').length > 1 ? rest : clause
 }
 
 /** "lav x split": of nothing that is named here. */

@@ -20,6 +20,7 @@ export type Wanted = {
   readonly firm: boolean
   readonly for: readonly Bird[]
   readonly colours: boolean
+  readonly at: number
 }
 export type Told = {
   readonly who: Bird
@@ -127,8 +128,8 @@ export function sceneOf(clauses: readonly (readonly Read[])[], tokens: readonly 
     entries.push(entry)
     return entry
   }
-  const enterAll = (group: Group, sex: Sex | undefined, place: Entry['place']): Entry[] =>
-    group.map((said) => enter(said, sexOfGroup(group) ?? sex, place, group))
+  const enterAll = (group: Group, sex: Sex | undefined, place: Entry['place'], more: Group = []): Entry[] =>
+    group.map((said) => enter(said, sexOfGroup(group) ?? sex, place, [...group, ...more]))
 
   /** "its red, more like a brick, no stripes": said of the last bird of which only the sex was told. */
   const describes = (said: BirdSaid, follows: boolean): boolean =>
@@ -170,16 +171,28 @@ export function sceneOf(clauses: readonly (readonly Read[])[], tokens: readonly 
     }
     if (!head || group.some((said) => sexSaid(said) !== undefined || !hasBreed(said))) return false
     const [first] = group
-    if (group.length === 1 && first) head.said = merged(head.said, first)
+    const filled = head.said.parts.some(({ type }) => type === 'breed' || type === 'family')
+    if (group.length === 1 && first && !filled) head.said = merged(head.said, first)
     else group.forEach((said) => enter(said, head.sex, 'bird', group))
+    return true
+  }
+
+  /** "..., both E/E": of every bird of the mating before. */
+  const genesOfAll = (group: Group): boolean => {
+    const [said] = group
+    const mating = matings.at(-1)
+    if (!said || !mating || group.length > 1 || said.parts.length === 0 || !said.parts.every(({ type }) => type === 'gene')) return false
+    for (const entry of said.gap ? [...mating.first, ...mating.second] : mating.second) entry.said = merged(entry.said, said)
     return true
   }
 
   const mention = (group: Group): void => {
     let follows = false
+    const plural = heading?.said.parts.some((part) => (part.type === 'cock' || part.type === 'hen') && part.many) === true
     const headed = heads(group)
-    heading = undefined
+    if (!(headed && plural)) heading = undefined
     if (headed) return
+    if (genesOfAll(group)) return
     for (const said of group) {
       if (open && describes(said, follows)) {
         open.said = merged(open.said, said)
@@ -236,7 +249,7 @@ export function sceneOf(clauses: readonly (readonly Read[])[], tokens: readonly 
           const [one, other] = sexesOf(said)
           matings.push({
             said,
-            first: enterAll(said.first, one, 'mating'),
+            first: enterAll(said.first, one, 'mating', isOfSameBreed(said) ? said.second : []),
             second: enterAll(said.second, other, 'mating'),
           })
         }
@@ -270,6 +283,7 @@ export function sceneOf(clauses: readonly (readonly Read[])[], tokens: readonly 
         tallies.push(saying)
         break
       case 'change':
+        if (saying.how === 'instead') mention(saying.birds)
         changes.push({ how: saying.how, ...(saying.part ? { part: saying.part } : {}), birds: saying.birds })
         break
       case 'asked':
@@ -286,6 +300,7 @@ export function sceneOf(clauses: readonly (readonly Read[])[], tokens: readonly 
       firm: saying.firm,
       for: birds.map(bird),
       colours: saying.bare !== undefined && isNamed(saying.bare),
+      at: saying.at,
     })),
     told: told.map(({ saying, who, is }) => ({
       who: bird(who),
@@ -300,6 +315,10 @@ export function sceneOf(clauses: readonly (readonly Read[])[], tokens: readonly 
     goals: unique(tokens.flatMap((token): readonly Goal[] => (token.type === 'goal' ? [token.goal] : token.type === 'sexlink' ? ['sexable'] : []))),
   }
 }
+
+/** "lavender x chocolate Orpington": the breed is told once, behind both. */
+const isOfSameBreed = ({ first, second, plain, order }: MatingSaid): boolean =>
+  plain && order === 'male first' && first.every((said) => !hasBreed(said) && sexSaid(said) === undefined) && second.some((said) => hasBreed(said) && (coloursIn(said).length > 0 || said.parts.some(({ type }) => type === 'breed')))
 
 const sexesOf = (said: MatingSaid): readonly [Sex | undefined, Sex | undefined] => [
   sexOfGroup(said.first),

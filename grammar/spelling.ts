@@ -14,7 +14,7 @@ const beginnings = ofConcepts.filter((word) => word.endsWith('*')).map((word) =>
 const everyday: ReadonlySet<string> = new Set([...daleChall.map((word) => word.toLowerCase()), ...chatter, ...ofConcepts])
 
 /** An English word, in its plain form or with a usual ending. */
-const isEveryday = (word: string): boolean =>
+export const isEveryday = (word: string): boolean =>
   everyday.has(word) ||
   beginnings.some((start) => word.startsWith(start)) ||
   /^\d|^.{1,3}$/u.test(word) ||

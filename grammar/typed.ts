@@ -263,6 +263,7 @@ function wordToken(
   words: readonly Word[],
   from: number,
   gap: boolean,
+  among: boolean,
 ): { readonly token: Token; readonly length: number } {
   const admits = (found: Found): boolean => !isRisky(found.text) || standsAsBird(words, from, found.length)
   const at = (index: number): string | undefined => {
@@ -275,7 +276,7 @@ function wordToken(
   const meaning: Meaning | undefined = found?.meaning
   const word = words[from]!
   const number = numberWords[word.word]
-  if (isMixedPair(word.raw.text) || isLoneAllele(words, from))
+  if (isMixedPair(word.raw.text) || isLoneAllele(words, from) || (among && isDouble(word.raw.text)))
     return { token: { ...spotOf(words, from, 1, gap), type: 'gene' }, length: 1 }
   if (number !== undefined && length === 1)
     return { token: { ...spot, type: 'number', value: number, percent: false }, length }
@@ -286,6 +287,9 @@ function wordToken(
 /** `Ss`, `Bb`: no name is written so. */
 const isMixedPair = (text: string): boolean =>
   /^[A-Z][a-z]$/u.test(text) && text[0]!.toLowerCase() === text[1] && readPair(text).ok
+
+/** `BB` among other genotypes. */
+const isDouble = (text: string): boolean => /^(?:BB|bb|SS|ss|KK|kk|OO|oo|PP|pp|RR|rr|II|ii|CC|cc)$/u.test(text)
 
 /** `S hen`: one symbol right before a sex word. */
 const isLoneAllele = (words: readonly Word[], at: number): boolean =>
@@ -313,6 +317,7 @@ export function typed(raws: readonly Raw[]): Typed {
     plain.map((raw) => ({ raw, word: raw.type === 'word' || raw.type === 'number' ? fold(raw.text) : raw.text })),
   )
   const { words, corrections } = mend(heard)
+  const amongGenes = among || words.some(({ raw }) => raw.type === 'word' && (isMixedPair(raw.text) || isJoinedGene(raw.text)))
   const tokens: Token[] = []
   let gap = false
   for (let i = 0; i < words.length;) {
@@ -327,13 +332,19 @@ export function typed(raws: readonly Raw[]): Typed {
         (found) => found.length > 1,
       )
     const { token, length }: { readonly token: Token; readonly length: number } =
-      sign && !isNumberName ? { token: sign, length: 1 } : wordToken(words, i, gap)
-    tokens.push(token)
+      sign && !isNumberName ? { token: sign, length: 1 } : wordToken(words, i, gap, amongGenes)
+    tokens.push(carriedAllele(token, tokens.at(-1)))
     gap = token.type === 'unknown' || (gap && token.type === 'filler')
     i += length
   }
   return { tokens: tokens.map(asFeature), corrections }
 }
+
+/** "split mo": the symbol of an allele behind a word of carrying. */
+const carriedAllele = (token: Token, before: Token | undefined): Token =>
+  token.type === 'unknown' && (before?.type === 'carries' || before?.type === 'pure' || before?.type === 'single') && /^[A-Za-z]{1,4}\+?$/u.test(token.said) && lociOfAllele(token.said) !== undefined
+    ? { ...token, type: 'gene' }
+    : token
 
 /** "a chick with a naked neck": a feature there, and no breed. */
 function asFeature(token: Token, at: number, all: readonly Token[]): Token {

@@ -9,7 +9,7 @@ import { readContextMissing, readMissing, readNoise, readPhoto, readVague } from
 import { readCarrier } from './read/carrier.ts'
 import { readCross } from './read/cross.ts'
 import { readCourtesy, readIllnessOrLaw, readOffTopic } from './read/decline.ts'
-import { readBirdFact, readCarrying, readFaintTopic, readHalves, readHearsay, readKin, readSexing, readSexLuck, readShell, readTopic } from './read/fact.ts'
+import { readBirdFact, readCarrying, readFaintTopic, readHalves, readHearsay, readHiding, readKin, readSexing, readSexLuck, readShell, readTopic, readVigour } from './read/fact.ts'
 import { readHatch } from './read/hatch.ts'
 import { readBestBreed, readLines, readStrategy } from './read/lines.ts'
 import { isToldPair, pairsIn } from './read/pairs.ts'
@@ -29,6 +29,7 @@ const isMated = (reading: Reading): boolean => isToldPair(reading) || pairsIn(re
 const readTopicUnlessMated: Reader = (reading, context) =>
   isMated(reading) ? undefined : readTopic(reading, context)
 
+const readNoiseUnlessMated: Reader = (reading, context) => (isMated(reading) ? undefined : readNoise(reading, context))
 const readHearsayUnlessMated: Reader = (reading, context) => (isMated(reading) ? undefined : readHearsay(reading, context))
 
 /** A follow-up with nothing before it. */
@@ -53,6 +54,7 @@ const isDangling = (reading: Reading): boolean => {
 
 /** A mate that is plainly sought, for birds that are named, is not taken for talk of meat or money. */
 const readFirmPartners: Reader = (reading, context) =>
+  !(isToldPair(reading) && reading.scene.wanted.every(({ sex }) => sex === undefined)) &&
   reading.scene.wanted.some(({ firm, for: birds }) => firm && birds.some(({ named }) => named)) && !reading.has('father', 'carry', 'howManyHens')
     ? readPartners(reading, context)
     : undefined
@@ -65,9 +67,13 @@ const readFault: Reader = ({ scene }) => {
   return fault && { kind: 'error', fault }
 }
 
+/** Two breeds side by side, but a rule is asked about. */
+const readTopicOfPair: Reader = (reading, context) =>
+  pairsIn(reading).every(({ by }) => by === 'nothing') && reading.has('trueBreeding', 'define', 'inbreeding') ? readFaintTopic(reading, context) : undefined
+
 const readers: readonly Reader[] = [
   readFault,
-  readNoise,
+  readNoiseUnlessMated,
   readIllnessOrLaw,
   readHearsayUnlessMated,
   readHatch,
@@ -78,9 +84,11 @@ const readers: readonly Reader[] = [
   readCarrier,
   readParents,
   readPartners,
+  readHiding,
   readBestBreed,
   readTopicUnlessMated,
   readCarrying,
+  readTopicOfPair,
   readCross,
   readStrategy,
   readFaintTopic,
@@ -88,6 +96,7 @@ const readers: readonly Reader[] = [
   readBirdFact,
   readShell,
   readSexing,
+  readVigour,
   readDangling,
   readPhoto,
   readMissing,

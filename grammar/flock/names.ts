@@ -1,5 +1,6 @@
 // grammar/flock/names.ts: which words of a message name a bird of the keeper's: names told before, and new ones.
 import { fold } from '../normalise.ts'
+import { isEveryday } from '../spelling.ts'
 import type { Flock } from '../../core/question.ts'
 import type { Token } from '../token.ts'
 
@@ -47,4 +48,5 @@ const withoutNo = (clause: readonly Token[]): readonly Token[] =>
   clause[0]?.type === 'not' ? clause.slice(clause[1]?.type === 'comma' ? 2 : 1) : clause
 
 /** A new name stands with a capital, or in a sentence that can only be of kin. */
-export const isNewName = (token: Token, flock: Flock): boolean => isTold(token, flock) || isCapital(token.said)
+export const isNewName = (token: Token, flock: Flock): boolean =>
+  isTold(token, flock) || (isCapital(token.said) && !isEveryday(fold(token.said)))

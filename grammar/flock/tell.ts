@@ -102,6 +102,15 @@ function isPlain(told: Kinship, flock: Flock): boolean {
   }
 }
 
+/** "does Bert carry lavender?", "is Sid lavender?": asked of a bird, and not told of it. */
+function isAsked(clause: readonly Token[], { tokens }: Reading): boolean {
+  const [from, to] = [clause[0]!.at, clause.at(-1)!.at]
+  const end = tokens.find(({ type, at }) => type === 'stop' && at > to)
+  const start = tokens.findLast(({ type, at }) => type === 'stop' && at < from)
+  const first = tokens.find(({ at }) => at > (start?.at ?? -1))
+  return end?.said === '?' || /^(?:is|are|was|does|do|did|can|could|has|have|will|would|might|may|who|whos|which|what|how)$/iu.test(first?.said ?? '')
+}
+
 /** Most birds that are remembered of one keeper. */
 const mostBirds = 80
 
@@ -111,6 +120,7 @@ export function flockTold(reading: Reading, flock: Flock): Flock | undefined {
   for (const clause of namedClauses(reading.tokens, flock).slice(0, 12)) {
     if (!clause.some(({ type }) => type === 'name')) continue
     const [kinship] = readKinship(clause)
+    if (kinship && kinship.kind !== 'brood' && isAsked(clause, reading)) continue
     if (kinship && isPlain(kinship, told ?? flock)) told = tell(told ?? flock, kinship)
   }
   return told && told.birds.length <= mostBirds ? told : undefined

@@ -1,6 +1,7 @@
 // grammar/read/askBack.ts: birds are spoken of, but one thing is missing: the question back that asks for it.
 import { commonOf, isSolid, refsOf, type Reader } from './common.ts'
 import type { Reading } from '../reading.ts'
+import type { Bird } from '../bird.ts'
 import type { AskBackQuestion, BirdRef } from '../../core/question.ts'
 
 const ask = (
@@ -21,6 +22,15 @@ const ask = (
 export const readPhoto: Reader = (reading) =>
   reading.has('photo') && (reading.asks || reading.has('question')) ? ask(reading, 'look', refsOf(reading.scene.birds.filter(isSolid))) : undefined
 
+/** "Rock hen": which of them, and what of each. */
+const whichOne = (reading: Reading, bird: Bird): AskBackQuestion => ({
+  ...ask(reading, 'variety', [bird.ref], bird.saidOf.parts.find(({ type }) => type === 'family')?.said ?? bird.said),
+  options: [bird.ref, ...bird.others].slice(0, 5).map((ref) => ({
+    label: ref.breed ?? bird.said,
+    question: { kind: 'fact' as const, topic: 'bird', birds: [ref], ...commonOf(reading) },
+  })),
+})
+
 /** One bird and no other, or birds by their looks only. */
 export const readMissing: Reader = (reading) => {
   const { scene, tokens } = reading
@@ -28,6 +38,8 @@ export const readMissing: Reader = (reading) => {
   const mated = scene.matings.flatMap(({ sires, dams }) => [...sires, ...dams]).filter(isSolid)
   const birds = [...mated, ...solid]
   if (scene.wanted.some(({ firm }) => firm) && (reading.asks || reading.has('question'))) return ask(reading, 'birds', refsOf(birds))
+  const [only, ...rest] = birds
+  if (only && rest.length === 0 && only.others.length > 0) return whichOne(reading, only)
   if (birds.length === 1) return ask(reading, 'other-bird', refsOf(birds), birds[0]!.said)
   if (birds.length > 1) return ask(reading, 'which-is-male', refsOf(birds).slice(0, 6))
   const looks = tokens.filter(({ type }) => type === 'colour')
@@ -40,7 +52,7 @@ export const readMissing: Reader = (reading) => {
 }
 
 const vague =
-  /^(?:this|that|these|those|it|its|them|they|one|ones|the|two|both|him|her|he|she|with|and|or|is|are|was|will|would|can|could|should|do|does|i|we|you|what|whats|which|who|how|about|work|works|good|ok|okay|best|better|get|put|use|be|a|an|to|on|of|then|so|for|please|any|cross|mix|my|our|bad)$/u
+  /^(?:this|that|these|those|it|its|them|they|one|ones|the|two|both|him|her|he|she|with|and|or|is|are|was|will|would|can|could|should|do|does|i|we|you|what|whats|which|who|how|about|work|works|chicks?|babies|offspring|good|ok|okay|best|better|get|put|use|be|a|an|to|on|of|then|so|for|please|any|cross|mix|my|our|bad)$/u
 
 /** "will it work", "can I cross the two", "my rooster and my hens, what will I get". */
 export const readVague: Reader = (reading) => {
@@ -50,7 +62,12 @@ export const readVague: Reader = (reading) => {
   const pointing = letters.length > 0 && letters.length <= 8 && letters.every((word) => vague.test(word))
   const sexes = (['cock', 'hen'] as const).every((sex) => tokens.some(({ type }) => type === sex))
   const joined = sexes && (reading.asks || has('question'))
-  const asked = tokens.length <= 5 && reading.asks && tokens.some(({ type }) => type === 'hen' || type === 'cock' || type === 'chick')
+  const strange = tokens.some(({ type }) => type === 'unknown')
+  const asked =
+    tokens.length <= 6 &&
+    !strange &&
+    (reading.asks || has('question')) &&
+    tokens.some(({ type }) => type === 'hen' || type === 'cock' || type === 'chick')
   return pointing || joined || asked ? ask(reading, 'birds', []) : undefined
 }
 

@@ -249,7 +249,8 @@ export const readCarrier: Reader = (reading): CarrierQuestion | undefined => {
   if (!asksCarry && !(told && reading.scene.tallies.some(({ not }) => not))) return undefined
   if (!isParticular(reading, told)) return undefined
   const trait = traitOf(reading, birds)
-  if (!trait || (told && traits[traitIdOf(trait)]?.seen === true)) return undefined
+  if (!trait || traits[traitIdOf(trait)]?.seen === true) return undefined
+  if (trait.locus === 'B' && birds.some(({ ref }) => /White/u.test(ref.breed ?? ''))) return undefined // white hides bars
   const counted = talliesOf(reading, trait).some(({ count }) => count > 1)
   if (told && !counted && !reading.has('test', 'outcome')) return undefined
   return carrierOf(reading, trait, pairs[0])

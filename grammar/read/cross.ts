@@ -107,6 +107,10 @@ function whichIsMale(pair: Pair, reading: Reading): AskBackQuestion {
 const asksWay = ({ words, scene }: Reading): boolean =>
   scene.aspects.includes('reverse') || words.some((word) => /^(?:matter|matters|direction|whichever|swap|swapping|swapped|sexes)$/u.test(word))
 
+/** "are Cuckoo Marans autosexing like Legbars", "does a RIR/Sussex mix breed true": two birds, and no mating of them. */
+const isNoMating = ({ words, has }: Reading): boolean =>
+  has('trueBreeding', 'inbreeding') || (has('define', 'question', 'claim') && words.some((word) => /^(?:like|than|similar)$/u.test(word)) && !words.includes('look'))
+
 /** Most readings that are offered. */
 const mostOptions = 5
 
@@ -186,6 +190,7 @@ export const readCross: Reader = (reading) => {
   const fault = faultIn(pairs)
   if (fault) return fault
   if (pairs.length === 1) {
+    if (only.by === 'nothing' && isNoMating(reading)) return undefined
     if (only.by === 'nothing' && asksWay(reading)) return crossOf([only, swapped(only)], reading)
     if (only.by === 'nothing') return whichIsMale(only, reading)
     if (onlyOfDaughters(reading) || knowsGenes(only) || isOfForm(reading)) return crossOf(pairs, reading)

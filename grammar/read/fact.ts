@@ -5,13 +5,13 @@ import { lociOfAllele } from '../../core/genotype.ts'
 import { traitsIn } from '../bird.ts'
 import { traits } from '../words/traits.ts'
 import { commonOf, isHybrid, isSolid, refsOf, type Reader } from './common.ts'
-import { isToldPair } from './pairs.ts'
+import { isToldPair, pairsIn } from './pairs.ts'
 import type { Bird } from '../bird.ts'
 import type { Reading } from '../reading.ts'
 import type { FactQuestion } from '../../core/question.ts'
 
 /** A record is meant when its cues weigh this much; less will do where genes or a belief are plainly spoken of. */
-const surely = 16
+const surely = 15
 const perhaps = 8
 
 /** Letters looked through for cues. */
@@ -96,6 +96,9 @@ export const readShell: Reader = (reading) => {
   return blue || brown ? factOf(reading, blue ? 'blue-egg-gene' : 'brown-egg', birdsIn(reading)) : undefined
 }
 
+/** Birds of both sexes are named. */
+const isMixed = (reading: Reading): boolean => pairsIn(reading).some(({ by }) => by === 'sex')
+
 /** Splits and carriers in general: what shows them, who can be one, how to test. */
 export const readCarrying: Reader = (reading) => {
   const { has, tokens, words } = reading
@@ -106,7 +109,7 @@ export const readCarrying: Reader = (reading) => {
   if (onZ && tokens.some(({ type }) => type === 'hen')) return factOf(reading, 'hens-not-split', birdsIn(reading))
   if (words.some((word) => /^(?:see|look|looks|tell|visible|visual|visibly|sign|signs|show|spot)$/u.test(word))) return factOf(reading, 'splits-look-different', birdsIn(reading))
   if (has('test')) return factOf(reading, 'test-mating', birdsIn(reading))
-  return trait && (has('define', 'claim', 'question') || reading.asks) && birdsIn(reading).length === 0 ? factOf(reading, 'locus', [], trait.locus) : undefined
+  return trait && (has('define', 'claim', 'question') || reading.asks) && !isMixed(reading) ? factOf(reading, 'locus', birdsIn(reading), trait.locus) : undefined
 }
 
 /** "is 50/50 boys and girls true": the share of each sex. */
@@ -119,18 +122,45 @@ export const readHalves: Reader = (reading) => {
 /** Sexing in general: of barred chicks, by wings, by a spot, or by age. */
 export const readSexing: Reader = (reading) => {
   const { scene, tokens, words } = reading
+  const both = tokens.some(({ type }) => type === 'cock') && tokens.some(({ type }) => type === 'hen')
+  const when = words.some((word) => /^(?:when|age|weeks?|wks?|old)$/u.test(word))
+  if (both && when && !isToldPair(reading) && scene.aspects.length === 0) return factOf(reading, 'later-signs', birdsIn(reading))
   const combs = scene.aspects.includes('comb') && tokens.some(({ type }) => type === 'cock' || type === 'hen' || type === 'chick')
   if (combs && words.length >= 4 && !isToldPair(reading)) return factOf(reading, 'later-signs', birdsIn(reading))
   if (!scene.aspects.includes('sexing') && !scene.goals.includes('sexable')) return undefined
-  if (isToldPair(reading) || words.length < 4 || words.some((word) => /^(?:it|them|that|these|those|this|he|she|him|her)$/u.test(word))) return undefined
+  if (isToldPair(reading) || words.length < 4 || (!reading.has('wing') && words.some((word) => /^(?:it|them|that|these|those|this|he|she|him|her)$/u.test(word)))) return undefined
   if (!(reading.asks || reading.has('define', 'question', 'claim')) || scene.matings.length > 0) return undefined
   if (tokens.filter(({ type }) => type === 'sexlink').length > 1) return factOf(reading, 'sex-links-breed-true', [])
   const barred = tokens.some((token) => token.type === 'colour' && (token.colour === 'barred' || token.colour === 'cuckoo'))
   if (barred) return factOf(reading, 'barred-rock-spot', birdsIn(reading))
   if (reading.has('wing')) return factOf(reading, 'wing-any-chick', [])
   const subject = tokens.some(({ type }) => type === 'chick' || type === 'hen' || type === 'cock' || type === 'colour')
-  return subject && !reading.has('photo', 'mine') ? factOf(reading, 'best-sexing-marks', birdsIn(reading)) : undefined
+  return (subject || words.length >= 7) && !reading.has('photo', 'mine') ? factOf(reading, 'best-sexing-marks', birdsIn(reading)) : undefined
 }
+
+/** What stands over what: "is silver dominant over gold", "is gold hiding under white". */
+export const readHiding: Reader = (reading) => {
+  const { tokens, words, scene } = reading
+  if ([...scene.birds, ...scene.matings.flatMap(({ sires, dams }) => [...sires, ...dams])].some((bird) => bird.saidOf.parts.some(({ type }) => type === 'breed' || type === 'family' || type === 'cock'))) return undefined
+  const said = (pattern: RegExp): boolean => words.some((word) => pattern.test(word))
+  const colours = tokens.filter(({ type }) => type === 'colour')
+  if (said(/^(?:hid|hide|hides|hiding|hidden|mask|masks|masked|masking|underneath|under)$/u) && said(/^(?:hid|hide|hides|hiding|hidden|mask|masks|masked|masking)$/u) && colours.length > 1)
+    return factOf(reading, topicOf(reading, perhaps) ?? (traitsIn(colours).includes('barring') ? 'what-hides-barring' : 'what-hides-silver'), [])
+  if (said(/^(?:dominant|recessive|epistatic|hemizygous|homozygous|heterozygous)$/u) && !tokens.some(({ type }) => type === 'gene')) {
+    const trait = traits[traitsIn(colours)[0] ?? '']
+    const topic = topicOf(reading, surely) ?? (trait === undefined ? topicOf(reading, perhaps) : undefined)
+    if (topic !== undefined) return factOf(reading, topic, birdsIn(reading))
+    if (trait) return factOf(reading, 'locus', [], trait.locus)
+    return said(/^hemizygous$/u) ? factOf(reading, 'hens-not-split', []) : undefined
+  }
+  return undefined
+}
+
+/** Crosses against pure breeds, in general. */
+export const readVigour: Reader = (reading) =>
+  birdsIn(reading).length === 0 && reading.words.some((word) => /^(?:crosses|crossbreds|hybrids|crossbred|mutts)$/u.test(word)) && (reading.asks || reading.has('question', 'claim')) && !reading.has('offTopic', 'health')
+    ? factOf(reading, 'heterosis', [])
+    : undefined
 
 /** Kin bred to kin, with no birds named. */
 export const readKin: Reader = (reading) =>
@@ -166,9 +196,9 @@ const isVague = ({ tokens, scene }: Reading): boolean =>
 /** Something is asked of the bird itself, not of what to put it to, nor of "that". */
 const isAboutBird = (reading: Reading, locus: string | undefined): boolean => {
   const { has, scene, tokens, words } = reading
-  if (scene.aspects.includes('welfare')) return true
+  if (scene.aspects.includes('welfare') || (has('outcome') && tokens.some(({ type }) => type === 'colour'))) return true
   if (isVague(reading)) return false
-  if (tokens.some(({ type }) => type === 'cross' || type === 'over') && !birdsIn(reading).some(isHybrid) && locus === undefined && !has('claim') && scene.aspects.length === 0) return false
+  if (tokens.some(({ type }) => type === 'cross' || type === 'over') && !birdsIn(reading).some(isHybrid) && locus === undefined && !has('claim') && scene.aspects.every((aspect) => aspect === 'chicks')) return false
   if (words.at(-1) === 'that' || words.includes('that') && words.length <= 6) return false
   return locus !== undefined || has('define', 'claim', 'genetics', 'carry', 'question') || scene.aspects.length > 0 || scene.goals.length > 0 || reading.asks
 }

@@ -93,7 +93,7 @@ function topicOf(reading: Reading): HatchQuestion['topic'] | undefined {
   if (has('newCock') && has('wait') && !has('dates')) return 'new-cock-wait'
   if ((has('sexRatio') || reading.words.includes('all')) && has('odds') && sexesCounted(reading)) return 'sex-ratio'
   if (isOfLaying(reading)) return undefined
-  if (has('manyEggs') && (has('set', 'hatch', 'pulletsWanted', 'shipped') || pullets !== undefined) && !has('years'))
+  if (has('manyEggs') && (has('set', 'hatch', 'shipped') || pullets !== undefined) && !has('years'))
     return 'eggs-to-set'
   if (
     eggs !== undefined &&
@@ -137,10 +137,22 @@ function numbers(reading: Reading, topic: HatchQuestion['topic']): Partial<Hatch
   }
 }
 
+/** "can I sex them, how many eggs": what the daughters lay, and nothing of setting. "i set 22 eggs, what am i looking for": how to tell the chicks. */
+function isOfCross(reading: Reading, topic: HatchQuestion['topic']): boolean {
+  const { has, scene } = reading
+  const pairs = pairsIn(reading)
+  if (!pairs.some(({ by }) => by !== 'nothing') || (topic !== 'eggs-to-set' && topic !== 'pullets-from')) return false
+  const others = scene.aspects.some((aspect) => aspect !== 'eggs' && aspect !== 'shares') || scene.goals.length > 0
+  if (topic === 'eggs-to-set') return (pairs.length > 1 && others) || (!has('set', 'shipped') && numberBefore(reading, isPullet) === undefined)
+  return others && !has('manyPullets', 'odds')
+}
+
 export const readHatch: Reader = (reading, context: Context) => {
   const topic = topicOf(reading)
-  if (topic === undefined) return undefined
-  const [pair] = pairsIn(reading)
+  if (topic === undefined || isOfCross(reading, topic)) return undefined
+  const pairs = pairsIn(reading)
+  if (pairs.length > 1) return undefined
+  const [pair] = pairs
   const setOn =
     topic === 'dates' || topic === 'eggs-to-set' || topic === 'pullets-from'
       ? dateIn(reading.words, reading.text, context.today)

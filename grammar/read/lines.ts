@@ -135,8 +135,11 @@ function topicOf(reading: Reading): LinesQuestion['topic'] | undefined {
 }
 
 /** Something is for sale, or sought: nothing is asked of the bot. */
-const isAdvert = ({ has, asks, words }: Reading): boolean =>
-  has('offTopic') && (words.includes('anyone') || (!asks && !has('question')))
+const isAdvert = ({ has, asks, words }: Reading): boolean => {
+  const quiet = !asks && !has('question')
+  const sale = has('offTopic') || words.some((word) => /^(?:sold|selling|sale)$/u.test(word))
+  return (has('offTopic') && words.some((word) => word === 'anyone' || word === 'anybody')) || (quiet && sale)
+}
 
 export const readLines: Reader = (reading) => {
   const topic = isAdvert(reading) ? undefined : topicOf(reading)
@@ -149,7 +152,7 @@ export const readBestBreed: Reader = (reading) => {
   const { scene, words } = reading
   if (isAdvert(reading) || goalsOf(reading).length === 0 || scene.birds.some(isSolid) || isToldPair(reading)) return undefined
   const seeking = scene.wanted.some(({ firm }) => firm) && !words.some((word) => /^(?:my|his|her|these|those)$/u.test(word))
-  return reading.has('bestBreed') || seeking || words[0] === 'best' ? linesQuestion(reading, 'compare') : undefined
+  return reading.has('bestBreed') || seeking || words[0] === 'best' || (goalsOf(reading).filter((goal) => goal !== 'sexable').length > 1 && reading.has('question')) ? linesQuestion(reading, 'compare') : undefined
 }
 
 /** No birds, but a goal and a wish for a plan: the best of the catalogue. */

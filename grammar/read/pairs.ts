@@ -19,9 +19,20 @@ const isMade = (bird: Bird, others: readonly Bird[]): boolean =>
 const birdsOfSex = (scene: Scene, sex: 'M' | 'F'): readonly Bird[] =>
   scene.birds.filter((bird) => bird.sex === sex && isSolid(bird))
 
+/** "Barred Rock cock, only one barring gene (B/b+), on ...": genes alone are those of the bird of that sex that was just named. */
+function ofNamed([first, ...rest]: readonly Bird[], scene: Scene, sex: 'M' | 'F'): Bird | undefined {
+  const [named, ...others] = birdsOfSex(scene, sex).filter(({ ref }) => ref.breed !== undefined)
+  const parts = first?.saidOf.parts ?? []
+  const bare = parts.length > 0 && parts.every(({ type }) => type === 'gene' || type === 'trait' || type === 'number')
+  if (!first || !named || rest.length + others.length > 0 || !bare || named.ref.cross) return undefined
+  return { ...named, ref: { ...named.ref, genotype: { ...named.ref.genotype, ...first.ref.genotype } } }
+}
+
 /** The birds of one side; where it names only what is to be made, the birds spoken of elsewhere. */
 function side(birds: readonly Bird[], other: readonly Bird[], scene: Scene, sex: 'M' | 'F'): readonly Bird[] {
   const all = [...birds, ...other, ...scene.birds.filter(isSolid)]
+  const lone = ofNamed(birds, scene, sex)
+  if (lone) return [lone]
   const real = birds.filter((bird) => !isMade(bird, [...birds, ...scene.birds.filter(isSolid)]) || (birds.length === 1 && !all.some((one) => one !== bird && !other.includes(one) && !isHybrid(one))))
   if (real.length > 0) return filled(real, birdsOfSex(scene, sex))
   return scene.birds.filter((bird) => isSolid(bird) && !isHybrid(bird) && bird.sex !== (sex === 'M' ? 'F' : 'M'))
@@ -49,7 +60,17 @@ const filled = (birds: readonly Bird[], named: readonly Bird[]): readonly Bird[]
   birds.some(usable) ? birds.filter(usable) : named.length > 0 ? named : []
 
 /** Genes behind a named bird are said of it. */
-const isGenesOnly = ({ saidOf }: Bird): boolean => saidOf.parts.length > 0 && saidOf.parts.every(({ type }) => type === 'gene')
+const isGenesOnly = ({ saidOf, sex }: Bird): boolean =>
+  !saidOf.cross && saidOf.parts.every(({ type }) => type === 'gene') && (saidOf.parts.length > 0 || sex === undefined)
+
+/** "F2 of A x B"; "(A x B)": the cross itself, or its chicks bred together. */
+function ofCross(bird: Bird): readonly Pair[] {
+  const { cross } = bird.ref
+  if (!cross) return []
+  const part = (ref: Bird['ref'], sex: 'M' | 'F'): Bird => ({ ...bird, ref, sex, others: [], named: true })
+  const bredOn = bird.saidOf.parts.some((token) => token.type === 'generation' && token.generation === 2)
+  return [bredOn ? { sire: part({ cross }, 'M'), dam: part({ cross }, 'F'), by: 'order' } : { sire: part(cross.sire, 'M'), dam: part(cross.dam, 'F'), by: 'order' }]
+}
 
 function implied(scene: Scene, words: readonly string[]): readonly Pair[] {
   const solid = scene.birds.filter(isSolid)
@@ -66,17 +87,30 @@ function implied(scene: Scene, words: readonly string[]): readonly Pair[] {
   if (males.length > 0 && females.length > 0) return pair(males, females, 'sex')
   if (males.length > 0 && open.length > 0) return pair(males, open, 'sex')
   if (females.length > 0 && open.length > 0 && open.every(({ ref }) => ref.breed === open[0]!.ref.breed)) return pair(open, females, 'sex')
-  if (males.length + females.length === 0 && open.length === 2 && open[0]!.ref.breed !== open[1]!.ref.breed)
+  const [only] = birds
+  if (birds.length === 1 && only?.ref.cross && only.sex === undefined) return ofCross(only)
+  if (males.length + females.length === 0 && open.length === 2 && open[1]!.saidOf.at - open[0]!.saidOf.end <= 12 && open[0]!.ref.breed !== open[1]!.ref.breed)
     return pair(open.slice(0, 1), open.slice(1), 'nothing')
   return []
 }
 
 const key = ({ sire, dam }: Pair): string => JSON.stringify([sire.ref, dam.ref])
 
+/** "both E/E", "on E/E ground": genes behind a mating are those of either bird. */
+function bothHave(pairs: readonly Pair[], scene: Scene, words: readonly string[]): readonly Pair[] {
+  if (!words.some((word) => /^(?:both|all|ground|base|based|background)$/u.test(word))) return pairs
+  const loose = [...scene.birds, ...pairs.map(({ dam }) => dam)].filter((bird) => isGenesOnly(bird) && bird.sex !== 'M' && bird.saidOf.parts.length === 1)
+  const only = pairs.filter(({ dam }) => !loose.includes(dam))
+  const genes = Object.assign({}, ...loose.map(({ ref }) => ref.genotype))
+  if (loose.length === 0 || only.length === 0) return pairs
+  const having = (bird: Bird): Bird => ({ ...bird, ref: { ...bird.ref, genotype: { ...genes, ...bird.ref.genotype } } })
+  return only.map(({ sire, dam, by }) => ({ sire: having(sire), dam: having(dam), by }))
+}
+
 /** Matings of the message, each once, at most twelve. */
 export function pairsIn({ scene, words }: Reading): readonly Pair[] {
   const told = explicit(scene)
-  const pairs = told.length > 0 ? told : implied(scene, words)
+  const pairs = bothHave(told.length > 0 ? told : implied(scene, words), scene, words)
   return [...new Map(pairs.map((pair) => [key(pair), pair])).values()].slice(0, 12)
 }
 

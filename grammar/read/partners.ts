@@ -24,7 +24,8 @@ function soughtIn(reading: Reading): Sought | undefined {
   if (sex === undefined) return undefined
   const other = birds.filter((bird) => bird.sex === opposite(sex))
   const open = birds.filter((bird) => bird.sex === undefined)
-  const own = once(other.length > 0 && seeking.for.every((bird) => bird.sex !== undefined) ? other : [...other, ...open])
+  const later = open.filter((bird) => bird.saidOf.at > seeking.at)
+  const own = once(other.length > 0 && seeking.for.every((bird) => bird.sex !== undefined) ? [...other, ...open.filter((bird) => !later.includes(bird))] : [...other, ...open])
   const among = once([...birds.filter((bird) => bird.sex === sex), ...(own.some((bird) => bird.sex === undefined) ? [] : open)])
   if (own.length > 0 && !seeking.firm) return isTold ? undefined : weakly(own, sex)
   return own.length > 0 ? { own, wanted: sex, among } : undefined

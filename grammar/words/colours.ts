@@ -1,7 +1,7 @@
 // grammar/words/colours.ts: colour and pattern words by the word the catalogue uses. Parted by commas.
 
 export const colourWords = {
-  black: 'black, black based, solid black, blacks, blk, blck, blak, noir, noire, schwarz, schwarze, schwarzer, zwart, zwarte, negro, negra, sort',
+  black: 'black, black based, solid black, blacks, blk, blck, blak, noir, noire, schwarz, schwarze, schwarzer, zwart, zwarte, negro, negra, preto, preta, sort',
   blue: 'blue, blues, blu, bleu, bleue, blau, blaue, blauer, blauw, blauwe, azul',
   splash: 'splash, splashes, splashed, spash, splsh',
   lavender:
@@ -20,7 +20,7 @@ export const colourWords = {
   pencilled: 'pencilled, penciled, pencil, penciling, pencilling, multiple laced',
   spangled: 'spangled, spangle, spangles',
   barred:
-    'barred, barreds, bared, bard, barrd, bar, bars, single barred, double barred, striped, stripey, stripy, stripe, stripes, zebra, gestreift, gestreept, gestreepte, barre, barree, barrada, barrado, gesperbert, barred up',
+    'barred, barreds, bared, bard, barrd, bar, bars, single barred, double barred, striped, stripey, stripy, stripe, stripes, zebra, gestreift, gestreept, gestreepte, carijo, carijos, barre, barree, barrada, barrado, gesperbert, barred up',
   cuckoo: 'cuckoo, cuckoos, cookoo, cukoo, cuckcoo, coucou, coocoo, coo coo, cookie coo, koekoek, cuco, kuckuck, coco',
   columbian: 'columbian, columbians, columbia, colombian, colombia, columbien, columbine, col',
   partridge: 'partridge, partridges, patridge, partrige, perdrix, rebhuhn, rebhuhnfarbig, patrijs, perdiz',
@@ -64,6 +64,6 @@ export const colourWords = {
   'long legged': 'long legged, long leg, long legs, tall legged',
   rumpless: 'rumpless, tailless, no tail, no tails',
   tailed: 'tailed, long tailed, with tails, full tailed',
-  'clean-faced': 'clean faced, cleanfaced, clean face, no tufts, not tufted, untufted, tuftless',
+  'clean-faced': 'clean faced, plain faced, plain face, cleanfaced, clean face, no tufts, not tufted, untufted, tuftless',
 } as const
 export type Colour = keyof typeof colourWords

@@ -24,7 +24,7 @@ type Words = {
   readonly small: string
 }
 
-export const languages: Readonly<Record<'de' | 'nl' | 'fr' | 'es' | 'it' | 'ru', Words>> = {
+export const languages: Readonly<Record<'de' | 'nl' | 'fr' | 'es' | 'it' | 'pt' | 'ru', Words>> = {
   de: {
     cock: 'hahn, gockel, junghahn, zuchthahn',
     cocks: 'hähne, haehne, junghähne',
@@ -141,6 +141,28 @@ export const languages: Readonly<Record<'de' | 'nl' | 'fr' | 'es' | 'it' | 'ru',
     reverse: 'al contrario, viceversa, contrario',
     why: 'perché',
     small: 'il, la, le, lo, un, una, di, del, della, si, può, posso, come, che, ottengo, incrocio',
+  },
+  pt: {
+    cock: 'galo, macho, frango',
+    cocks: 'galos, machos',
+    hen: 'galinha, fêmea, franga',
+    hens: 'galinhas, fêmeas, frangas',
+    chick: 'pintinho, pintinhos, pinto, pintos, pintainho, pintainhos',
+    over: 'com, sobre, em cima de, cruzado com, cruzar com',
+    under: 'debaixo de, coberta por',
+    and: 'e',
+    or: 'ou',
+    which: 'qual, quais, que galo, que galinhas',
+    for: 'para, para minhas, para meu',
+    my: 'meu, minha, minhas, meus, tenho',
+    is: 'é, são',
+    sexing: 'sexar, sexagem, sexo, distinguir, dá para sexar, ao nascer, macho ou fêmea',
+    chicks: 'cor, cores, que cor, de que cor',
+    eggs: 'ovo, ovos, postura',
+    shell: 'cor dos ovos, cor do ovo, casca',
+    reverse: 'ao contrário, vice versa',
+    why: 'por quê, por que',
+    small: 'o, os, as, um, uma, umas, do, da, dos, das, dá, pode, posso, que, como, se, em, no, na, cruzamento',
   },
   ru: {
     cock: 'петух, петуха, петухом, петушок, петушка, самец',
