@@ -137,7 +137,8 @@ function lineIn(tokens: readonly Token[], breed: string | undefined): string | u
 function namesOf(bird: BirdSaid, carry: string | undefined): Varieties | undefined {
   const colours = coloursIn(bird.parts)
   const breed = bird.parts.find((part) => part.type === 'breed')
-  if (breed?.type === 'breed') return ofBreed(breed.names, coloursIn(bird.parts.filter((part) => !isSaidOf(part, breed))))
+  if (breed?.type === 'breed')
+    return ofBreed(breed.names, coloursIn(bird.parts.filter((part) => !isSaidOf(part, breed))))
   const family = bird.parts.find((part) => part.type === 'family')
   if (family?.type === 'family') return varietiesOf(family.family, [...colours, ...barredLine(bird, family.family)])
   const egg = colours.length === 0 ? eggName(bird) : undefined
@@ -155,11 +156,17 @@ function namesOf(bird: BirdSaid, carry: string | undefined): Varieties | undefin
 
 /** "are Light Sussex silver based": said of a bird whose name tells its colour already. */
 const isSaidOf = (part: Token, breed: Token): boolean =>
-  part.type === 'colour' && (part.colour === 'silver' || part.colour === 'gold') && part.at > breed.at && breed.type === 'breed' && breed.names[0] !== familyOf(breed.names[0] ?? '')
+  part.type === 'colour' &&
+  (part.colour === 'silver' || part.colour === 'gold') &&
+  part.at > breed.at &&
+  breed.type === 'breed' &&
+  breed.names[0] !== familyOf(breed.names[0] ?? '')
 
 /** A fine-barred Rock is a barred one. */
 const barredLine = (bird: BirdSaid, family: string): readonly Colour[] =>
-  family === 'Plymouth Rock' && bird.parts.some((part) => part.type === 'line' && /barred$/u.test(part.line)) ? ['barred'] : []
+  family === 'Plymouth Rock' && bird.parts.some((part) => part.type === 'line' && /barred$/u.test(part.line))
+    ? ['barred']
+    : []
 
 /** "blue egg rooster", "white egg hens": a bird known by the egg it came from, or lays. */
 function eggName(bird: BirdSaid): string | undefined {

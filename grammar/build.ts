@@ -172,7 +172,9 @@ export const having: Rule<Piece> = ([word, feature], _at, reject) => {
 const isShell = (token: unknown): boolean => isToken(token) && token.type === 'goal' && token.goal.endsWith('-eggs')
 /** "black hens with bars". */
 export const havingColour: Rule<Piece> = ([word, colour], at, reject) =>
-  /^(?:bars|barring|stripes|crests?|beards?|tufts)$/u.test((colour as Token).word) ? having([word, colour], at, reject) : reject
+  /^(?:bars|barring|stripes|crests?|beards?|tufts)$/u.test((colour as Token).word)
+    ? having([word, colour], at, reject)
+    : reject
 export const fromEgg: Rule<Piece> = ([from, egg], _at, reject) =>
   isShell(egg) ? { ...spanOf([from as Token, egg as Token]), parts: [egg as Token] } : reject
 export const eggBird: Rule<Piece> = (words, _at, reject) => {
@@ -195,7 +197,8 @@ export const listed: Rule<Group> = (words, _at, reject) => {
   const joins = tokensIn(words[1])
   if (isCount(one) && !isCount(group[0]!)) return reject
   if (one.gap && one.parts.every(({ type }) => type === 'gene')) return reject
-  if (isSingle(group.at(-1)!) && other === undefined && isNamed(one) && !joins.some(({ type }) => type === 'or')) return reject
+  if (isSingle(group.at(-1)!) && other === undefined && isNamed(one) && !joins.some(({ type }) => type === 'or'))
+    return reject
   if (group.length === 1 && isNamed(one) && !isNamed(group[0]!) && !hasLine(group[0]!)) return reject
   if (group.some(isNamed) && !isNamed(one) && !(joins.some(({ type }) => type === 'or') && hasLine(one))) return reject
   return [...group, one]
@@ -203,10 +206,12 @@ export const listed: Rule<Group> = (words, _at, reject) => {
 
 /** "one Delaware rooster": what follows is another kind of bird. */
 const isSingle = ({ parts }: BirdSaid): boolean =>
-  parts.some((part) => (part.type === 'cock' || part.type === 'hen') && !part.many) && parts.some(({ type }) => type === 'breed' || type === 'family')
+  parts.some((part) => (part.type === 'cock' || part.type === 'hen') && !part.many) &&
+  parts.some(({ type }) => type === 'breed' || type === 'family')
 /** "one lavender": a number and a colour, of no named breed. */
 const isCount = ({ parts }: BirdSaid): boolean =>
-  parts.some(({ type }) => type === 'number') && !parts.some(({ type }) => type === 'breed' || type === 'family' || type === 'cock' || type === 'hen')
+  parts.some(({ type }) => type === 'number') &&
+  !parts.some(({ type }) => type === 'breed' || type === 'family' || type === 'cock' || type === 'hen')
 const hasLine = ({ parts }: BirdSaid): boolean => parts.some(({ type }) => type === 'line')
 
 // --- matings ---
@@ -256,7 +261,13 @@ function mate(
   if (!first.every(canMate) || !second.every(canMate)) return reject
   if (weak && !crossed && !first.some(isPlainBird) && !second.some(isPlainBird)) return reject
   const loose = weak || tokensIn(joint).some(({ type }) => type === 'under')
-  if (loose && !crossed && order !== 'either' && !second.every((bird) => isPlainBird(bird) || isColourNoun(bird) || bird.carried.length > 0 || bird.split)) return reject
+  if (
+    loose &&
+    !crossed &&
+    order !== 'either' &&
+    !second.every((bird) => isPlainBird(bird) || isColourNoun(bird) || bird.carried.length > 0 || bird.split)
+  )
+    return reject
   if (weak && order !== 'either' && second[0]!.gap) return reject
   return { first, second, order, plain: !weak }
 }
@@ -270,7 +281,13 @@ const canMate = (bird: BirdSaid): boolean =>
   bird.parts.some(({ type }) => type !== 'trait') || bird.cross !== undefined || bird.split || bird.carried.length > 0
 /** "my reds". */
 const isColourNoun = ({ parts }: BirdSaid): boolean =>
-  parts.some((part) => part.type === 'colour' && /^(?:reds|buffs|blacks|blues|barreds|lavs|lavenders|whites|splashes|columbians|partridges|silvers|golds|cuckoos|coppers|chocolates|browns|frizzles|smooths)$/u.test(part.word))
+  parts.some(
+    (part) =>
+      part.type === 'colour' &&
+      /^(?:reds|buffs|blacks|blues|barreds|lavs|lavenders|whites|splashes|columbians|partridges|silvers|golds|cuckoos|coppers|chocolates|browns|frizzles|smooths)$/u.test(
+        part.word,
+      ),
+  )
 /** More than a colour is told of it. */
 const isPlainBird = (bird: BirdSaid): boolean =>
   bird.cross !== undefined ||
@@ -295,7 +312,10 @@ const amongThem = (mated: unknown, reject: Reject): MatingSaid | Reject => {
   const [first, second, ...rest] = groupOf(mated)
   if (!first || rest.length > 0 || !isNamed(first)) return reject
   if (second) return mate([first], [], [second], 'either', reject)
-  const unsexed = { ...first, parts: first.parts.filter(({ type }) => type !== 'cock' && type !== 'hen' && type !== 'number') }
+  const unsexed = {
+    ...first,
+    parts: first.parts.filter(({ type }) => type !== 'cock' && type !== 'hen' && type !== 'number'),
+  }
   return { first: [unsexed], second: [unsexed], order: 'male first', plain: true }
 }
 export const together: Rule<MatingSaid> = ([mated], _at, reject) => amongThem(mated, reject)
@@ -450,7 +470,8 @@ const wanted = (words: unknown, bare: unknown, birds: Group, firm: boolean): Say
 }
 /** "best way to introduce hens": a word between tells that no hens are sought. */
 const isApart = (bare: unknown): boolean => tokensIn(bare)[0]?.gap === true
-export const whichBare: Rule<Saying> = ([which, bare], _at, reject) => (isApart(bare) ? reject : wanted(which, bare, [], true))
+export const whichBare: Rule<Saying> = ([which, bare], _at, reject) =>
+  isApart(bare) ? reject : wanted(which, bare, [], true)
 export const whichWant: Rule<Saying> = ([which, bare]) => wanted(which, bare, [], true)
 export const whichFor: Rule<Saying> = ([which, bare, , birds]) => wanted(which, bare, birds as Group, true)
 export const whichIs: Rule<Saying> = ([which]) => ask(which, {})
@@ -558,7 +579,13 @@ export const sexlink: Rule<Saying> = ([word]) => ask(word, { goal: 'sexable' })
 
 /** One thing told of birds by name. */
 export type Kinship =
-  | { readonly kind: 'parents'; readonly of: Token; readonly sire?: Token; readonly dam?: Token; readonly either?: readonly Token[] }
+  | {
+      readonly kind: 'parents'
+      readonly of: Token
+      readonly sire?: Token
+      readonly dam?: Token
+      readonly either?: readonly Token[]
+    }
   | { readonly kind: 'is'; readonly of: Token; readonly bird: BirdSaid; readonly not: boolean }
   | { readonly kind: 'brood'; readonly pair: readonly [Token, Token]; readonly counts: readonly Token[] }
 
@@ -572,7 +599,12 @@ const byPart = (of: unknown, part: unknown, named: unknown): Kinship =>
   parents(of, tokensIn(part)[0]?.type === 'cock' ? { sire: named } : { dam: named })
 export const parentIs: Rule<Kinship> = ([of, part, , named]) => byPart(of, part, named)
 export const isParentOf: Rule<Kinship> = ([named, , of, part]) => byPart(of, part, named)
-const ofNamed = (of: unknown, bird: unknown, not: boolean): Kinship => ({ kind: 'is', of: of as Token, bird: bird as BirdSaid, not })
+const ofNamed = (of: unknown, bird: unknown, not: boolean): Kinship => ({
+  kind: 'is',
+  of: of as Token,
+  bird: bird as BirdSaid,
+  not,
+})
 export const namedIs: Rule<Kinship> = ([of, , bird]) => ofNamed(of, bird, false)
 export const namedIsNot: Rule<Kinship> = (words) => ofNamed(words[0], words.at(-1), true)
 export const namedIsBeside: Rule<Kinship> = ([of, bird]) => ofNamed(of, bird, false)

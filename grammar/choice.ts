@@ -14,7 +14,8 @@ const ordinals = [
 ].map((list) => list.split(', '))
 
 /** Words around a choice that say nothing. */
-const around = /^(?:the|a|an|its|it|is|im|i|think|mean|meant|number|no|option|choice|one|please|pls|yes|yeah|yep|ya|ok|okay|so|they|theyre|are|hes|shes|my|was|that|thats|of|them|answer|hens?|roos?|cocks?|birds?|ones|prob|probably)$/u
+const around =
+  /^(?:the|a|an|its|it|is|im|i|think|mean|meant|number|no|option|choice|one|please|pls|yes|yeah|yep|ya|ok|okay|so|they|theyre|are|hes|shes|my|was|that|thats|of|them|answer|hens?|roos?|cocks?|birds?|ones|prob|probably)$/u
 
 /** The choice that the words name; undefined where they name none, or more than one. */
 function chosen(words: readonly string[], options: NonNullable<Context['pending']>): Question | undefined {
@@ -28,17 +29,27 @@ function chosen(words: readonly string[], options: NonNullable<Context['pending'
   if (rest.length === 0 || rest.length > 5) return undefined
   const fitting = options.filter(({ label }) => {
     const words = fold(label).split(/[^a-z]+/u)
-    return rest.every((word) => words.some((known) => known === word || (word.length > 3 && known.startsWith(word.slice(0, 4)))))
+    return rest.every((word) =>
+      words.some((known) => known === word || (word.length > 3 && known.startsWith(word.slice(0, 4)))),
+    )
   })
   return fitting.length === 1 ? fitting[0]?.question : undefined
 }
 
 /** "the roo is the RIR", "RIR is the male": the choice in which that bird plays that part. */
 function told(reading: Reading, options: NonNullable<Context['pending']>): Question | undefined {
-  const birds = [...reading.scene.told.flatMap(({ who, is }) => is.map((bird) => ({ sex: who.sex ?? bird.sex, breed: bird.ref.breed ?? who.ref.breed }))), ...reading.scene.birds.map(({ sex, ref }) => ({ sex, breed: ref.breed }))]
+  const birds = [
+    ...reading.scene.told.flatMap(({ who, is }) =>
+      is.map((bird) => ({ sex: who.sex ?? bird.sex, breed: bird.ref.breed ?? who.ref.breed })),
+    ),
+    ...reading.scene.birds.map(({ sex, ref }) => ({ sex, breed: ref.breed })),
+  ]
   for (const { sex, breed } of birds) {
     if (sex === undefined || breed === undefined) continue
-    const fitting = options.filter(({ question }) => question.kind === 'cross' && question.matings[0]?.[sex === 'M' ? 'sire' : 'dam'].breed === breed)
+    const fitting = options.filter(
+      ({ question }) =>
+        question.kind === 'cross' && question.matings[0]?.[sex === 'M' ? 'sire' : 'dam'].breed === breed,
+    )
     if (fitting.length === 1) return fitting[0]?.question
   }
   return undefined
@@ -58,6 +69,8 @@ function named(reading: Reading, options: NonNullable<Context['pending']>): Ques
 /** The question that a pending choice resolves to, if the message takes one. */
 export function choose(reading: Reading, pending: Context['pending']): Question | undefined {
   if (!pending || pending.length === 0 || reading.words.length > 12) return undefined
-  const words = reading.tokens.filter(({ type }) => type !== 'stop' && type !== 'comma').flatMap(({ said }) => fold(said).split(/\s+/u))
+  const words = reading.tokens
+    .filter(({ type }) => type !== 'stop' && type !== 'comma')
+    .flatMap(({ said }) => fold(said).split(/\s+/u))
   return chosen(words, pending) ?? told(reading, pending) ?? named(reading, pending)
 }

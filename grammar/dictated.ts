@@ -1,7 +1,7 @@
 // grammar/dictated.ts: names of birds that a phone wrote down by ear: "Emma Rock Anna hen", "well summer roo".
 import { doubleMetaphone } from 'double-metaphone'
 import { isKnownWord, joinedNames, longestPhrase } from './lexicon.ts'
-import type { Word } from './typed.ts'
+import type { Word } from './word.ts'
 
 const sound = (text: string): string => doubleMetaphone(text)[0]
 

@@ -19,29 +19,51 @@ export function baseOf(last: Question | undefined): Question | undefined {
 }
 
 const nameOf = (ref: BirdRef): string =>
-  [ref.line, ref.breed ?? (ref.cross ? `${nameOf(ref.cross.sire)} x ${nameOf(ref.cross.dam)}` : (ref.asWritten ?? 'the bird'))].filter(Boolean).join(' ')
+  [
+    ref.line,
+    ref.breed ?? (ref.cross ? `${nameOf(ref.cross.sire)} x ${nameOf(ref.cross.dam)}` : (ref.asWritten ?? 'the bird')),
+  ]
+    .filter(Boolean)
+    .join(' ')
 
-const restated = ({ sire, dam }: Mating): Assumed => ({ kind: 'context', restated: `${nameOf(sire)} on ${nameOf(dam)}` })
+const restated = ({ sire, dam }: Mating): Assumed => ({
+  kind: 'context',
+  restated: `${nameOf(sire)} on ${nameOf(dam)}`,
+})
 
-function crossAgain(base: CrossQuestion, matings: readonly Mating[], aspects: readonly Aspect[], reading: Reading): CrossQuestion {
+function crossAgain(
+  base: CrossQuestion,
+  matings: readonly Mating[],
+  aspects: readonly Aspect[],
+  reading: Reading,
+): CrossQuestion {
   const common = commonOf(reading)
   return {
     ...base,
     matings,
     aspects: [...new Set(aspects)],
     assumed: [...common.assumed, ...matings.slice(0, 2).map(restated)],
-    manner: reading.manner.symbols || reading.manner.units !== 'both' ? { ...base.manner, ...reading.manner } : base.manner,
+    manner:
+      reading.manner.symbols || reading.manner.units !== 'both' ? { ...base.manner, ...reading.manner } : base.manner,
   }
 }
 
 // --- birds put in the place of others ---
 
-const withBird = (mating: Mating, part: Sex, bird: BirdRef): Mating => (part === 'M' ? { ...mating, sire: bird } : { ...mating, dam: bird })
+const withBird = (mating: Mating, part: Sex, bird: BirdRef): Mating =>
+  part === 'M' ? { ...mating, sire: bird } : { ...mating, dam: bird }
 const inPlace = ({ sire, dam }: Mating, part: Sex): BirdRef => (part === 'M' ? sire : dam)
 
 /** The new bird; bare colours are of the breed in whose place it comes. */
 const newBird = (group: Group, part: Sex, mating: Mating): readonly BirdRef[] =>
-  group.map((said) => birdOf(said, part, familyOf(inPlace(mating, part).breed ?? '') ?? familyOf(inPlace(mating, part === 'M' ? 'F' : 'M').breed ?? '')).ref)
+  group.map(
+    (said) =>
+      birdOf(
+        said,
+        part,
+        familyOf(inPlace(mating, part).breed ?? '') ?? familyOf(inPlace(mating, part === 'M' ? 'F' : 'M').breed ?? ''),
+      ).ref,
+  )
 
 /** Which part a new bird takes: told, else that of the bird it is most like, else the hen's. */
 function partOf(group: Group, told: Sex | undefined, mating: Mating): Sex {
@@ -59,7 +81,9 @@ function partOf(group: Group, told: Sex | undefined, mating: Mating): Sex {
 function replaced(base: CrossQuestion, group: Group, told: Sex | undefined, reading: Reading): CrossQuestion {
   const [first] = base.matings
   const part = partOf(group, told, first!)
-  const matings = base.matings.flatMap((mating) => newBird(group, part, mating).map((bird) => withBird(mating, part, withOld(bird, inPlace(mating, part)))))
+  const matings = base.matings.flatMap((mating) =>
+    newBird(group, part, mating).map((bird) => withBird(mating, part, withOld(bird, inPlace(mating, part)))),
+  )
   const once = [...new Map(matings.map((mating) => [JSON.stringify(mating), mating])).values()]
   return crossAgain(base, once, [...base.aspects, ...aspectsOf(reading)], reading)
 }
@@ -75,7 +99,8 @@ const withOld = (bird: BirdRef, old: BirdRef): BirdRef => {
 
 const partTold = ({ words, tokens }: Reading): Sex | undefined => {
   if (tokens.some(({ type }) => type === 'cock') || words.some((word) => /^(?:he|hes|him|his)$/u.test(word))) return 'M'
-  if (tokens.some(({ type }) => type === 'hen') || words.some((word) => /^(?:she|shes|her|hers)$/u.test(word))) return 'F'
+  if (tokens.some(({ type }) => type === 'hen') || words.some((word) => /^(?:she|shes|her|hers)$/u.test(word)))
+    return 'F'
   return undefined
 }
 
@@ -94,12 +119,17 @@ function lineChanged(base: CrossQuestion, reading: Reading): CrossQuestion | und
     sire: part === 'F' ? sire : (withLine(sire, token.line) ?? sire),
     dam: part === 'M' ? dam : (withLine(dam, token.line) ?? dam),
   }))
-  return JSON.stringify(matings) === JSON.stringify(base.matings) ? undefined : crossAgain(base, matings, [...base.aspects, ...aspectsOf(reading)], reading)
+  return JSON.stringify(matings) === JSON.stringify(base.matings)
+    ? undefined
+    : crossAgain(base, matings, [...base.aspects, ...aspectsOf(reading)], reading)
 }
 
 // --- generations ---
 
-const bredTogether = ({ sire, dam }: Mating): Mating => ({ sire: { cross: { sire, dam } }, dam: { cross: { sire, dam } } })
+const bredTogether = ({ sire, dam }: Mating): Mating => ({
+  sire: { cross: { sire, dam } },
+  dam: { cross: { sire, dam } },
+})
 const backTo = (part: Sex, { sire, dam }: Mating): Mating =>
   part === 'M' ? { sire, dam: { cross: { sire, dam } } } : { sire: { cross: { sire, dam } }, dam }
 
@@ -109,7 +139,9 @@ function nextGeneration(base: CrossQuestion, reading: Reading): CrossQuestion | 
   const words = reading.words.join(' ')
   const back = /\bback\b/u.test(words)
   const mother = /\b(?:mother|mum|mom|dam|hen)\b/u.test(words)
-  const matings = base.matings.slice(0, 2).map((mating) => (back ? backTo(mother ? 'F' : 'M', mating) : bredTogether(mating)))
+  const matings = base.matings
+    .slice(0, 2)
+    .map((mating) => (back ? backTo(mother ? 'F' : 'M', mating) : bredTogether(mating)))
   return crossAgain(base, matings, aspectsOf(reading), reading)
 }
 
@@ -127,17 +159,42 @@ function corrected(base: CrossQuestion, reading: Reading): CrossQuestion | undef
     const other = inPlace(mating, part === 'M' ? 'F' : 'M')
     if (bird.saidOf.split || bird.saidOf.carried.length > 0 || (said.breed === undefined && said.genotype)) {
       const genotype = said.genotype ?? splitLike(other)
-      return crossAgain(base, base.matings.map((one) => withBird(one, part, { ...inPlace(one, part), genotype: { ...inPlace(one, part).genotype, ...genotype } })), base.aspects, reading)
+      return crossAgain(
+        base,
+        base.matings.map((one) =>
+          withBird(one, part, { ...inPlace(one, part), genotype: { ...inPlace(one, part).genotype, ...genotype } }),
+        ),
+        base.aspects,
+        reading,
+      )
     }
     if (said.breed === undefined) continue
-    const isOther = isSameBird(said, other, bird.saidOf.parts.some(({ type }) => type === 'family'))
-    if (isOther && !isSameBird(said, old, false)) return crossAgain(base, base.matings.map(({ sire, dam }) => ({ sire: dam, dam: sire })), base.aspects, reading)
-    return crossAgain(base, [withBird(mating, part, newBird([bird.saidOf], part, mating)[0] ?? said)], base.aspects, reading)
+    const isOther = isSameBird(
+      said,
+      other,
+      bird.saidOf.parts.some(({ type }) => type === 'family'),
+    )
+    if (isOther && !isSameBird(said, old, false))
+      return crossAgain(
+        base,
+        base.matings.map(({ sire, dam }) => ({ sire: dam, dam: sire })),
+        base.aspects,
+        reading,
+      )
+    return crossAgain(
+      base,
+      [withBird(mating, part, newBird([bird.saidOf], part, mating)[0] ?? said)],
+      base.aspects,
+      reading,
+    )
   }
   return undefined
 }
 const isSameBird = (said: BirdRef, bird: BirdRef, family: boolean): boolean =>
-  said.breed === bird.breed || (family && familyOf(said.breed ?? '') === familyOf(bird.breed ?? '') && said.breed !== undefined) || (/ bird$/u.test(said.breed ?? '') && (bird.breed ?? '').toLowerCase().includes((said.breed ?? '').toLowerCase().replace(' bird', '')))
+  said.breed === bird.breed ||
+  (family && familyOf(said.breed ?? '') === familyOf(bird.breed ?? '') && said.breed !== undefined) ||
+  (/ bird$/u.test(said.breed ?? '') &&
+    (bird.breed ?? '').toLowerCase().includes((said.breed ?? '').toLowerCase().replace(' bird', '')))
 /** "split too": to what the other bird shows. */
 const splitLike = ({ breed, genotype }: BirdRef): BirdRef['genotype'] => {
   if (/Lavender/u.test(breed ?? '') || genotype?.['lav']) return { lav: ['Lav+', 'lav'] }
@@ -151,15 +208,24 @@ const splitLike = ({ breed, genotype }: BirdRef): BirdRef['genotype'] => {
 /** "how sure", "why", "more", "in plain words", "eggs?". */
 function askedAgain(base: CrossQuestion, reading: Reading): CrossQuestion | undefined {
   const aspects = aspectsOf(reading)
-  if (reading.has('plain')) return { ...crossAgain(base, base.matings, aspects, reading), manner: { ...base.manner, symbols: false } }
+  if (reading.has('plain'))
+    return { ...crossAgain(base, base.matings, aspects, reading), manner: { ...base.manner, symbols: false } }
   if (reading.has('sure')) return crossAgain(base, base.matings, ['sexing', ...aspects], reading)
-  if (aspects.includes('symbols')) return { ...crossAgain(base, base.matings, aspects, reading), manner: { ...base.manner, symbols: true } }
-  return aspects.length > 0 || reading.words.includes('more') ? crossAgain(base, base.matings, aspects.length > 0 ? aspects : ['more'], reading) : undefined
+  if (aspects.includes('symbols'))
+    return { ...crossAgain(base, base.matings, aspects, reading), manner: { ...base.manner, symbols: true } }
+  return aspects.length > 0 || reading.words.includes('more')
+    ? crossAgain(base, base.matings, aspects.length > 0 ? aspects : ['more'], reading)
+    : undefined
 }
 
 const reversed = (base: CrossQuestion, reading: Reading): CrossQuestion | undefined =>
   reading.scene.aspects.includes('reverse')
-    ? crossAgain(base, base.matings.map(({ sire, dam }) => ({ sire: dam, dam: sire })), [...base.aspects, ...aspectsOf(reading)].filter((aspect) => aspect !== 'reverse'), reading)
+    ? crossAgain(
+        base,
+        base.matings.map(({ sire, dam }) => ({ sire: dam, dam: sire })),
+        [...base.aspects, ...aspectsOf(reading)].filter((aspect) => aspect !== 'reverse'),
+        reading,
+      )
     : undefined
 
 function changed(base: CrossQuestion, reading: Reading): CrossQuestion | undefined {
@@ -167,24 +233,51 @@ function changed(base: CrossQuestion, reading: Reading): CrossQuestion | undefin
   const group = change?.birds ?? []
   const told = change?.part ?? partOnlyTold(reading) ?? partPointedTo(reading)
   if (change && group.some(isNamed)) return replaced(base, group, told, reading)
-  const birds = reading.scene.birds.filter((bird) => isSolid(bird) || (bird.named && bird.saidOf.parts.some(({ type }) => type === 'colour')))
+  const birds = reading.scene.birds.filter(
+    (bird) => isSolid(bird) || (bird.named && bird.saidOf.parts.some(({ type }) => type === 'colour')),
+  )
   if (birds.length === 0 || birds.length > 3 || reading.words.length > 9) return undefined
-  return replaced(base, birds.map(({ saidOf }) => saidOf), birds[0]!.sex, reading)
+  return replaced(
+    base,
+    birds.map(({ saidOf }) => saidOf),
+    birds[0]!.sex,
+    reading,
+  )
 }
 /** "with Sussex hens instead": a part named beside the change. */
-const partOnlyTold = ({ words }: Reading): Sex | undefined => (words.includes('over') || words.includes('under') ? (words.includes('under') ? 'M' : 'F') : undefined)
+const partOnlyTold = ({ words }: Reading): Sex | undefined =>
+  words.includes('over') || words.includes('under') ? (words.includes('under') ? 'M' : 'F') : undefined
 
 /** "what if hes split": the cock. */
 const partPointedTo = ({ words }: Reading): Sex | undefined =>
-  words.some((word) => /^(?:he|hes|him)$/u.test(word)) ? 'M' : words.some((word) => /^(?:she|shes)$/u.test(word)) ? 'F' : undefined
+  words.some((word) => /^(?:he|hes|him)$/u.test(word))
+    ? 'M'
+    : words.some((word) => /^(?:she|shes)$/u.test(word))
+      ? 'F'
+      : undefined
 
 /** "which hens would be better": another mate for the bird that is kept. */
 function mateSought(base: CrossQuestion, reading: Reading): Question | undefined {
-  const sought = reading.scene.wanted.find(({ firm, sex, for: birds }) => firm && sex !== undefined && birds.length === 0)
+  const sought = reading.scene.wanted.find(
+    ({ firm, sex, for: birds }) => firm && sex !== undefined && birds.length === 0,
+  )
   const [mating] = base.matings
-  if (!sought?.sex || !mating || reading.scene.birds.some(isSolid) || reading.scene.aspects.some((aspect) => aspect === 'chicks' || aspect === 'adults')) return undefined
+  if (
+    !sought?.sex ||
+    !mating ||
+    reading.scene.birds.some(isSolid) ||
+    reading.scene.aspects.some((aspect) => aspect === 'chicks' || aspect === 'adults')
+  )
+    return undefined
   const goals = goalsOf(reading)
-  return { kind: 'partners', for: [sought.sex === 'F' ? mating.sire : mating.dam], wanted: sought.sex, goals: goals.length > 0 ? goals : base.aspects.includes('sexing') ? ['sexable'] : [], among: [], ...commonOf(reading, [], [restated(mating)]) }
+  return {
+    kind: 'partners',
+    for: [sought.sex === 'F' ? mating.sire : mating.dam],
+    wanted: sought.sex,
+    goals: goals.length > 0 ? goals : base.aspects.includes('sexing') ? ['sexable'] : [],
+    among: [],
+    ...commonOf(reading, [], [restated(mating)]),
+  }
 }
 
 function onCross(base: CrossQuestion, reading: Reading): Question | undefined {
@@ -204,16 +297,38 @@ function onOthers(base: Question, reading: Reading): Question | undefined {
   const birds = reading.scene.birds.filter(isSolid)
   switch (base.kind) {
     case 'partners': {
-      if (birds.length > 0) return { ...base, for: birds.map(({ ref }) => ref), ...(birds[0]?.sex ? { wanted: birds[0].sex === 'M' ? 'F' : 'M' } : {}), ...(goals.length > 0 ? { goals } : {}) }
+      if (birds.length > 0)
+        return {
+          ...base,
+          for: birds.map(({ ref }) => ref),
+          ...(birds[0]?.sex ? { wanted: birds[0].sex === 'M' ? 'F' : 'M' } : {}),
+          ...(goals.length > 0 ? { goals } : {}),
+        }
       return goals.length > 0 ? { ...base, goals } : undefined
     }
     case 'hatch': {
-      const [number] = reading.tokens.flatMap((token) => (token.type === 'number' && !token.percent ? [Math.round(token.value)] : []))
+      const [number] = reading.tokens.flatMap((token) =>
+        token.type === 'number' && !token.percent ? [Math.round(token.value)] : [],
+      )
       const percent = reading.tokens.find((token) => token.type === 'number' && token.percent)
       const shipped = reading.has('shipped') ? { shipped: true } : {}
-      const rate = percent?.type === 'number' && percent.value > 0 && percent.value < 100 ? (reading.has('sure') || reading.words.includes('sure') ? { certainty: percent.value / 100 } : { hatchRate: percent.value / 100 }) : {}
-      const count = number !== undefined && number >= 1 ? (base.topic === 'eggs-to-set' ? { pulletsWanted: number } : base.topic === 'pullets-from' ? { eggsSet: number } : {}) : {}
-      return Object.keys({ ...shipped, ...rate, ...count }).length > 0 ? { ...base, ...shipped, ...rate, ...count } : undefined
+      const rate =
+        percent?.type === 'number' && percent.value > 0 && percent.value < 100
+          ? reading.has('sure') || reading.words.includes('sure')
+            ? { certainty: percent.value / 100 }
+            : { hatchRate: percent.value / 100 }
+          : {}
+      const count =
+        number !== undefined && number >= 1
+          ? base.topic === 'eggs-to-set'
+            ? { pulletsWanted: number }
+            : base.topic === 'pullets-from'
+              ? { eggsSet: number }
+              : {}
+          : {}
+      return Object.keys({ ...shipped, ...rate, ...count }).length > 0
+        ? { ...base, ...shipped, ...rate, ...count }
+        : undefined
     }
     case 'lines':
       if (birds.length > 0) return { ...base, compare: birds.map(({ ref }) => ref) }
@@ -221,9 +336,20 @@ function onOthers(base: Question, reading: Reading): Question | undefined {
     case 'carrier':
       return moreChicks(base, reading)
     case 'parents':
-      return birds.length > 0 ? { ...base, sires: birds.filter(({ sex }) => sex !== 'F').map(({ ref }) => ref), dams: birds.some(({ sex }) => sex === 'F') ? birds.filter(({ sex }) => sex === 'F').map(({ ref }) => ref) : base.dams } : undefined
+      return birds.length > 0
+        ? {
+            ...base,
+            sires: birds.filter(({ sex }) => sex !== 'F').map(({ ref }) => ref),
+            dams: birds.some(({ sex }) => sex === 'F')
+              ? birds.filter(({ sex }) => sex === 'F').map(({ ref }) => ref)
+              : base.dams,
+          }
+        : undefined
     case 'fact':
-      return reading.scene.aspects.some((aspect) => aspect === 'why' || aspect === 'more') || reading.has('plain', 'sure') ? base : undefined
+      return reading.scene.aspects.some((aspect) => aspect === 'why' || aspect === 'more') ||
+        reading.has('plain', 'sure')
+        ? base
+        : undefined
     default:
       return undefined
   }
@@ -231,10 +357,16 @@ function onOthers(base: Question, reading: Reading): Question | undefined {
 
 /** "and 5 more, all black": added to the brood. */
 function moreChicks(base: Extract<Question, { kind: 'carrier' }>, reading: Reading): Question | undefined {
-  const count = numberBefore(reading, ({ type, word }) => type === 'chick' || type === 'colour' || word === 'more' || word === 'other', 3)
+  const count = numberBefore(
+    reading,
+    ({ type, word }) => type === 'chick' || type === 'colour' || word === 'more' || word === 'other',
+    3,
+  )
   const [brood] = base.flock.broods
   if (count === undefined) return undefined
-  const shows = reading.tokens.some((token) => token.type === 'colour' && base.allele.toLowerCase().startsWith(token.colour.slice(0, 3)))
+  const shows = reading.tokens.some(
+    (token) => token.type === 'colour' && base.allele.toLowerCase().startsWith(token.colour.slice(0, 3)),
+  )
   const sire = brood?.sire ?? 'the cock'
   const dam = brood?.dam ?? 'the hen'
   const chicks = [...(brood?.chicks ?? []), { count: Math.round(count), shows }]
@@ -250,7 +382,12 @@ function completed(last: AskBackQuestion, reading: Reading): Question | undefine
   if (!known || !bird) return undefined
   const sex = bird.sex ?? (/\b(?:roo|rooster|cock|cockerel)\b/iu.test(known.asWritten ?? '') ? 'F' : 'M')
   const mating: Mating = sex === 'M' ? { sire: bird.ref, dam: known } : { sire: known, dam: bird.ref }
-  return { kind: 'cross', matings: [mating], aspects: aspectsOf(reading), ...commonOf(reading, [bird], [restated(mating)]) }
+  return {
+    kind: 'cross',
+    matings: [mating],
+    aspects: aspectsOf(reading),
+    ...commonOf(reading, [bird], [restated(mating)]),
+  }
 }
 
 /** A message that stands by itself is no follow-up. */
@@ -263,7 +400,8 @@ function standsAlone(reading: Reading): boolean {
 
 /** Short enough to lean on what was said, and with something in it that does. */
 export function followUp(last: Question | undefined, reading: Reading): Question | undefined {
-  if (!last || last.kind === 'silent' || last.kind === 'error' || last.kind === 'decline' || standsAlone(reading)) return undefined
+  if (!last || last.kind === 'silent' || last.kind === 'error' || last.kind === 'decline' || standsAlone(reading))
+    return undefined
   if (last.kind === 'ask-back') {
     const complete = completed(last, reading)
     if (complete) return complete

@@ -30,7 +30,10 @@ function put(text: string, meaning: Meaning): void {
     const next = node.next.get(word) ?? { next: new Map<string, Node>() }
     node.next.set(word, next)
     node = next
-    words.set(word, (words.get(word) ?? new Set()).add(text === word ? JSON.stringify(meaning) : `${meaning.type} ${word}`))
+    words.set(
+      word,
+      (words.get(word) ?? new Set()).add(text === word ? JSON.stringify(meaning) : `${meaning.type} ${word}`),
+    )
   }
   node.meaning = meaning
   node.text = text

@@ -70,7 +70,7 @@ export function sayingsOf(
 ): { readonly read: readonly Read[]; readonly budget: number } {
   const read: Read[] = []
   let left = budget
-  for (let i = 0; i < tokens.length && left > 0; ) {
+  for (let i = 0; i < tokens.length && left > 0;) {
     const found = longestAt(tokens, i, left)
     left -= found.fed
     if (found.length > 0) read.push(found)

@@ -39,9 +39,12 @@ function clausesOf(tokens: readonly Token[]): readonly (readonly Token[])[] {
     const token = pointing(each, tokens[i + 1])
     if (token.type === 'stop') clauses.push([])
     else if (isOfVerb(token, tokens[i + 1])) continue
-    else if (token.type !== 'filler' && token.type !== 'unknown' && !isPronoun(token, clauses.at(-1)!.at(-1))) clauses.at(-1)!.push(token)
+    else if (token.type !== 'filler' && token.type !== 'unknown' && !isPronoun(token, clauses.at(-1)!.at(-1)))
+      clauses.at(-1)!.push(token)
   }
-  return clauses.map((clause) => withoutEmptyBrackets(withoutOpening(clause).map(aloneOrNot))).filter(({ length }) => length > 0)
+  return clauses
+    .map((clause) => withoutEmptyBrackets(withoutOpening(clause).map(aloneOrNot)))
+    .filter(({ length }) => length > 0)
 }
 
 /** "hens to carry barring": nobody is put to anybody. */
@@ -51,19 +54,26 @@ const isOfVerb = (token: Token, next: Token | undefined): boolean =>
 /** "and if I put a Barred Rock cock on red hens?": a mating by itself, whatever was said before. */
 function withoutOpening(clause: readonly Token[]): readonly Token[] {
   const [first, ...rest] = clause
-  const mates = (['cock', 'hen', 'over'] as const).every((wanted) => rest.some(({ type }) => type === wanted || (wanted === 'over' && type === 'under')))
-  return first?.type === 'about' && mates && rest.filter(({ type }) => type === 'breed' || type === 'family').length > 1 ? rest : clause
+  const mates = (['cock', 'hen', 'over'] as const).every((wanted) =>
+    rest.some(({ type }) => type === wanted || (wanted === 'over' && type === 'under')),
+  )
+  return first?.type === 'about' && mates && rest.filter(({ type }) => type === 'breed' || type === 'family').length > 1
+    ? rest
+    : clause
 }
 
 /** "lav x split": of nothing that is named here. */
 const aloneOrNot = (token: Token, at: number, all: readonly Token[]): Token =>
-  token.type === 'carries' && !['colour', 'trait', 'gene', 'breed', 'family', 'sexlink'].includes(all[at + 1]?.type ?? '')
+  token.type === 'carries' &&
+  !['colour', 'trait', 'gene', 'breed', 'family', 'sexlink'].includes(all[at + 1]?.type ?? '')
     ? { ...token, type: 'split' }
     : token
 
 /** "my buff ones": of the breed that was named before. */
 const pointing = (token: Token, next: Token | undefined): Token =>
-  token.type === 'colour' && (next?.word === 'ones' || next?.word === 'one') ? { ...token, word: `${token.word} ones` } : token
+  token.type === 'colour' && (next?.word === 'ones' || next?.word === 'one')
+    ? { ...token, word: `${token.word} ones` }
+    : token
 
 /** "a hatchery one", "the blue one". */
 const isPronoun = (token: Token, before: Token | undefined): boolean =>

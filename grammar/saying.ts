@@ -82,5 +82,11 @@ export const isNamed = (bird: BirdSaid): boolean =>
   bird.carried.length > 0 ||
   bird.split ||
   bird.parts.some(
-    ({ type }) => type === 'breed' || type === 'family' || type === 'colour' || type === 'gene' || type === 'trait' || type === 'goal',
+    ({ type }) =>
+      type === 'breed' ||
+      type === 'family' ||
+      type === 'colour' ||
+      type === 'gene' ||
+      type === 'trait' ||
+      type === 'goal',
   )

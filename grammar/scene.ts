@@ -70,7 +70,8 @@ const isPattern = (said: BirdSaid): boolean =>
 /** Is this word for a bird of the message one that names it again: "the red", "the Australorp"? */
 function names(again: BirdSaid, bird: BirdSaid): boolean {
   const whole = again.parts.find((part) => part.type === 'breed')
-  if (whole?.type === 'breed') return bird.parts.some((part) => part.type === 'breed' && part.names[0] === whole.names[0])
+  if (whole?.type === 'breed')
+    return bird.parts.some((part) => part.type === 'breed' && part.names[0] === whole.names[0])
   const [one, other] = [familyIn(again), familyIn(bird)]
   if (one !== undefined)
     return (
@@ -88,7 +89,8 @@ const nameHas = (bird: BirdSaid, colour: Colour): boolean =>
 /** "his mother", "Grandsire": kin of a bird, and no mate of it. */
 const isKin = ({ parts }: BirdSaid): boolean =>
   parts.some(({ type }) => type === 'kin') ||
-  (parts.some(({ type }) => type === 'his' || type === 'her') && parts.some((part) => (part.type === 'cock' || part.type === 'hen') && part.parent))
+  (parts.some(({ type }) => type === 'his' || type === 'her') &&
+    parts.some((part) => (part.type === 'cock' || part.type === 'hen') && part.parent))
 
 const merged = (of: BirdSaid, more: BirdSaid): BirdSaid => ({
   ...of,
@@ -103,7 +105,8 @@ const merged = (of: BirdSaid, more: BirdSaid): BirdSaid => ({
 function fitsFamily(said: BirdSaid, family: string | undefined): boolean {
   if (family === undefined) return false
   const own = familyIn(said)
-  if (own !== undefined) return own === family && (said.parts.some(({ type }) => type === 'breed') || coloursIn(said).length > 0)
+  if (own !== undefined)
+    return own === family && (said.parts.some(({ type }) => type === 'breed') || coloursIn(said).length > 0)
   const colours = coloursIn(said)
   return colours.length > 0 && hasVariety(family, colours)
 }
@@ -145,7 +148,10 @@ export function sceneOf(clauses: readonly (readonly Read[])[], tokens: readonly 
   /** "legbar x ameraucana (legbar hen)": the sex of a bird that stood in a mating without one. */
   const sexesAgain = (said: BirdSaid): boolean => {
     const sex = sexSaid(said)
-    const again = entries.filter(({ place, sex: told, said: before }) => place === 'mating' && told === undefined && hasBreed(said) && names(said, before))
+    const again = entries.filter(
+      ({ place, sex: told, said: before }) =>
+        place === 'mating' && told === undefined && hasBreed(said) && names(said, before),
+    )
     if (sex === undefined || again.length === 0) return false
     for (const entry of again) entry.sex = sex
     return true
@@ -153,7 +159,13 @@ export function sceneOf(clauses: readonly (readonly Read[])[], tokens: readonly 
 
   /** "ameraucana x marans (black, black copper)": the colour of a bird that stood in a mating without one. */
   const refines = (said: BirdSaid, group: Group): boolean => {
-    const bare = entries.find(({ place, said: before }) => place === 'mating' && before.parts.some(({ type }) => type === 'family') && coloursIn(before).length === 0 && fitsFamily(said, familyIn(before)))
+    const bare = entries.find(
+      ({ place, said: before }) =>
+        place === 'mating' &&
+        before.parts.some(({ type }) => type === 'family') &&
+        coloursIn(before).length === 0 &&
+        fitsFamily(said, familyIn(before)),
+    )
     if (!bare || sexSaid(said) !== undefined || (!hasBreed(said) && group.length < 2)) return false
     bare.said = merged(bare.said, { ...said, parts: said.parts.filter(({ type }) => type !== 'family') })
     return true
@@ -163,7 +175,13 @@ export function sceneOf(clauses: readonly (readonly Read[])[], tokens: readonly 
   const heads = (group: Group): boolean => {
     const head = heading
     const [front, ...rest] = group
-    if (head?.sex && front && sexSaid(front) === undefined && hasBreed(front) && sexOfGroup(rest) === opposite(head.sex)) {
+    if (
+      head?.sex &&
+      front &&
+      sexSaid(front) === undefined &&
+      hasBreed(front) &&
+      sexOfGroup(rest) === opposite(head.sex)
+    ) {
       head.said = merged(head.said, front)
       heading = undefined
       mention(rest)
@@ -181,14 +199,23 @@ export function sceneOf(clauses: readonly (readonly Read[])[], tokens: readonly 
   const genesOfAll = (group: Group): boolean => {
     const [said] = group
     const mating = matings.at(-1)
-    if (!said || !mating || group.length > 1 || said.parts.length === 0 || !said.parts.every(({ type }) => type === 'gene')) return false
-    for (const entry of said.gap ? [...mating.first, ...mating.second] : mating.second) entry.said = merged(entry.said, said)
+    if (
+      !said ||
+      !mating ||
+      group.length > 1 ||
+      said.parts.length === 0 ||
+      !said.parts.every(({ type }) => type === 'gene')
+    )
+      return false
+    for (const entry of said.gap ? [...mating.first, ...mating.second] : mating.second)
+      entry.said = merged(entry.said, said)
     return true
   }
 
   const mention = (group: Group): void => {
     let follows = false
-    const plural = heading?.said.parts.some((part) => (part.type === 'cock' || part.type === 'hen') && part.many) === true
+    const plural =
+      heading?.said.parts.some((part) => (part.type === 'cock' || part.type === 'hen') && part.many) === true
     const headed = heads(group)
     if (!(headed && plural)) heading = undefined
     if (headed) return
@@ -312,13 +339,22 @@ export function sceneOf(clauses: readonly (readonly Read[])[], tokens: readonly 
     changes,
     offspring,
     aspects: unique(tokens.flatMap((token) => (token.type === 'aspect' ? [token.aspect] : []))),
-    goals: unique(tokens.flatMap((token): readonly Goal[] => (token.type === 'goal' ? [token.goal] : token.type === 'sexlink' ? ['sexable'] : []))),
+    goals: unique(
+      tokens.flatMap((token): readonly Goal[] =>
+        token.type === 'goal' ? [token.goal] : token.type === 'sexlink' ? ['sexable'] : [],
+      ),
+    ),
   }
 }
 
 /** "lavender x chocolate Orpington": the breed is told once, behind both. */
 const isOfSameBreed = ({ first, second, plain, order }: MatingSaid): boolean =>
-  plain && order === 'male first' && first.every((said) => !hasBreed(said) && sexSaid(said) === undefined) && second.some((said) => hasBreed(said) && (coloursIn(said).length > 0 || said.parts.some(({ type }) => type === 'breed')))
+  plain &&
+  order === 'male first' &&
+  first.every((said) => !hasBreed(said) && sexSaid(said) === undefined) &&
+  second.some(
+    (said) => hasBreed(said) && (coloursIn(said).length > 0 || said.parts.some(({ type }) => type === 'breed')),
+  )
 
 const sexesOf = (said: MatingSaid): readonly [Sex | undefined, Sex | undefined] => [
   sexOfGroup(said.first),

@@ -11,7 +11,11 @@ export type Spelt = { readonly words: readonly string[]; readonly rival?: readon
 
 const ofConcepts = Object.values(conceptWords).flatMap((list) => phrases(list).flatMap((text) => text.split(' ')))
 const beginnings = ofConcepts.filter((word) => word.endsWith('*')).map((word) => word.slice(0, -1))
-const everyday: ReadonlySet<string> = new Set([...daleChall.map((word) => word.toLowerCase()), ...chatter, ...ofConcepts])
+const everyday: ReadonlySet<string> = new Set([
+  ...daleChall.map((word) => word.toLowerCase()),
+  ...chatter,
+  ...ofConcepts,
+])
 
 /** An English word, in its plain form or with a usual ending. */
 export const isEveryday = (word: string): boolean =>
@@ -49,7 +53,14 @@ const bitCount = (bits: number): number => {
 const worth = /^(?:\{"type":")?(?:breed|family|colour|line|cock|hen|chick|sexlink|trait|goal|kin)\b/u
 
 const single: readonly Target[] = [...knownWords()]
-  .filter(([word, group]) => word.length >= 4 && /^[a-z]+$/u.test(word) && /[aeiouy]/u.test(word) && !isRisky(word) && [...group].some((use) => worth.test(use)))
+  .filter(
+    ([word, group]) =>
+      word.length >= 4 &&
+      /^[a-z]+$/u.test(word) &&
+      /[aeiouy]/u.test(word) &&
+      !isRisky(word) &&
+      [...group].some((use) => worth.test(use)),
+  )
   .map(([word, group]) => ({ word, letters: lettersOf(word), words: [word], group }))
 const run: readonly Target[] = [...joinedNames()]
   .filter(([word, text]) => text.includes(' ') && word.length >= 8 && /^[a-z]+$/u.test(word))
@@ -57,7 +68,8 @@ const run: readonly Target[] = [...joinedNames()]
 const targets: ReadonlyMap<number, readonly Target[]> = Map.groupBy([...single, ...run], ({ word }) => word.length)
 
 /** A short word is near too many others: only a bird or a sex is made of it. */
-const isBirdOrSex = ({ group }: Target): boolean => [...group].some((use) => /^(?:\{"type":")?(?:breed|family|cock|hen)\b/u.test(use))
+const isBirdOrSex = ({ group }: Target): boolean =>
+  [...group].some((use) => /^(?:\{"type":")?(?:breed|family|cock|hen)\b/u.test(use))
 
 function near(word: string): readonly (Target & { readonly slips: number })[] {
   const most = slips(word.length)

@@ -1,6 +1,7 @@
 // grammar/typed.ts: the words of a message as typed tokens: phrases found, slips mended, everything else marked unknown.
 import { lociOfAllele, readPair } from '../core/genotype.ts'
 import { dictated } from './dictated.ts'
+import type { Word } from './word.ts'
 import { fold } from './normalise.ts'
 import { isKnownWord, isRisky, longestPhrase, type Found } from './lexicon.ts'
 import { respell } from './spelling.ts'
@@ -11,7 +12,6 @@ import type { Raw } from './tokens.ts'
 export type Typed = { readonly tokens: readonly Token[]; readonly corrections: readonly Correction[] }
 
 /** A raw token on its way: its folded word, and whether that word is what was written. */
-export type Word = { readonly raw: Raw; readonly word: string; readonly mended?: string }
 
 /** Unknown words of one message that are mended, among its first words; beyond, they are left as they are. */
 const mostMended = 40
@@ -27,19 +27,20 @@ function isGenotype(text: string, among: boolean): boolean {
   if (!text.includes('/')) return known.length > 0 || readPair(text).ok
   if (readPair(text).ok || (known.length === halves.length && new Set(known).size === 1)) return true
   const marked = /[+^-]/u.test(text) || /^([a-z])\/\1$/iu.test(text) || /\/W$/u.test(text)
-  return (marked || among) && (known.length > 0 || (marked && halves.every((half) => half.replace(/[+^-]/gu, '').length <= 2)))
+  return (
+    (marked || among) &&
+    (known.length > 0 || (marked && halves.every((half) => half.replace(/[+^-]/gu, '').length <= 2)))
+  )
 }
 
 /** `w/ RIR`, `b/c`, `y/n` look like genotypes and are none; `RIR+` is a name and a plus. */
 function plainly(raw: Raw, among: boolean): readonly Raw[] {
   if (raw.type !== 'gene' || isGenotype(raw.text, among)) return [raw]
-  return [...raw.text.matchAll(/[A-Za-z\d]+|\+|\/|[^A-Za-z\d+/]/gu)].map(
-    (part): Raw => ({
-      type: /^[A-Za-z\d]/u.test(part[0]) ? 'word' : part[0] === '+' ? 'plus' : part[0] === '/' ? 'slash' : 'sign',
-      text: part[0],
-      at: raw.at + part.index,
-    }),
-  )
+  return [...raw.text.matchAll(/[A-Za-z\d]+|\+|\/|[^A-Za-z\d+/]/gu)].map((part): Raw => ({
+    type: /^[A-Za-z\d]/u.test(part[0]) ? 'word' : part[0] === '+' ? 'plus' : part[0] === '/' ? 'slash' : 'sign',
+    text: part[0],
+    at: raw.at + part.index,
+  }))
 }
 
 /** A hyphen inside a name is a blank; one that stands by itself parts like a comma. */
@@ -70,7 +71,11 @@ function uncrossed({ raw, word }: Word): readonly Word[] | undefined {
 /** Does any phrase of the lexicon stand over this word? */
 function isCovered(words: readonly Word[], at: number): boolean {
   for (let from = Math.max(0, at - 4); from <= at; from += 1) {
-    const found = longestPhrase((k) => words[k]?.word, from, () => true)
+    const found = longestPhrase(
+      (k) => words[k]?.word,
+      from,
+      () => true,
+    )
     if (found && from + found.length > at) return true
   }
   return false
@@ -124,7 +129,11 @@ const isUnit = (word: string): boolean => /^(?:am|cms?|lbs?|m|kk)$/u.test(word)
 /** The phrase that begins at a word, or going back, the longest that ends with it. */
 function phraseOver(words: readonly Word[], at: number, step: 1 | -1): Found | undefined {
   for (let from = step === 1 ? at : Math.max(0, at - 2); from <= at; from += 1) {
-    const found = longestPhrase((k) => words[k]?.word, from, () => true)
+    const found = longestPhrase(
+      (k) => words[k]?.word,
+      from,
+      () => true,
+    )
     if (found && (step === 1 || from + found.length === at + 1)) return found
   }
   return undefined
@@ -150,7 +159,13 @@ function standsAsBird(words: readonly Word[], from: number, length: number): boo
       )
         return true
       if (word.raw.type === 'number' && step === -1) return !isUnit(words[from]!.word)
-      if (step === -1 && i === from - 1 && /^(?:do|are|does|is|about|of)$/u.test(word.word) && !isUnit(words[from]!.word)) return /s$|^(?:polish|ee|br|nh)$/u.test(words[from]!.word)
+      if (
+        step === -1 &&
+        i === from - 1 &&
+        /^(?:do|are|does|is|about|of)$/u.test(word.word) &&
+        !isUnit(words[from]!.word)
+      )
+        return /s$|^(?:polish|ee|br|nh)$/u.test(words[from]!.word)
       if (word.raw.type === 'comma' || word.raw.type === 'and' || word.raw.type === 'open') continue
       const found = phraseOver(words, i, step)
       const type = found?.meaning.type
@@ -317,7 +332,8 @@ export function typed(raws: readonly Raw[]): Typed {
     plain.map((raw) => ({ raw, word: raw.type === 'word' || raw.type === 'number' ? fold(raw.text) : raw.text })),
   )
   const { words, corrections } = mend(heard)
-  const amongGenes = among || words.some(({ raw }) => raw.type === 'word' && (isMixedPair(raw.text) || isJoinedGene(raw.text)))
+  const amongGenes =
+    among || words.some(({ raw }) => raw.type === 'word' && (isMixedPair(raw.text) || isJoinedGene(raw.text)))
   const tokens: Token[] = []
   let gap = false
   for (let i = 0; i < words.length;) {
@@ -342,7 +358,10 @@ export function typed(raws: readonly Raw[]): Typed {
 
 /** "split mo": the symbol of an allele behind a word of carrying. */
 const carriedAllele = (token: Token, before: Token | undefined): Token =>
-  token.type === 'unknown' && (before?.type === 'carries' || before?.type === 'pure' || before?.type === 'single') && /^[A-Za-z]{1,4}\+?$/u.test(token.said) && lociOfAllele(token.said) !== undefined
+  token.type === 'unknown' &&
+  (before?.type === 'carries' || before?.type === 'pure' || before?.type === 'single') &&
+  /^[A-Za-z]{1,4}\+?$/u.test(token.said) &&
+  lociOfAllele(token.said) !== undefined
     ? { ...token, type: 'gene' }
     : token
 

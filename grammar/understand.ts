@@ -9,7 +9,20 @@ import { readContextMissing, readMissing, readNoise, readPhoto, readVague } from
 import { readCarrier } from './read/carrier.ts'
 import { readCross } from './read/cross.ts'
 import { readCourtesy, readIllnessOrLaw, readOffTopic } from './read/decline.ts'
-import { readBirdFact, readCarrying, readFaintTopic, readHalves, readHearsay, readHiding, readKin, readSexing, readSexLuck, readShell, readTopic, readVigour } from './read/fact.ts'
+import {
+  readBirdFact,
+  readCarrying,
+  readFaintTopic,
+  readHalves,
+  readHearsay,
+  readHiding,
+  readKin,
+  readSexing,
+  readSexLuck,
+  readShell,
+  readTopic,
+  readVigour,
+} from './read/fact.ts'
 import { readHatch } from './read/hatch.ts'
 import { readBestBreed, readLines, readStrategy } from './read/lines.ts'
 import { isToldPair, pairsIn } from './read/pairs.ts'
@@ -26,11 +39,11 @@ const silent: Question = { kind: 'silent' }
 const isMated = (reading: Reading): boolean => isToldPair(reading) || pairsIn(reading).some(({ by }) => by === 'sex')
 
 /** Where no mating is told, a plain belief or rule comes first; where one is, it is answered. */
-const readTopicUnlessMated: Reader = (reading, context) =>
-  isMated(reading) ? undefined : readTopic(reading, context)
+const readTopicUnlessMated: Reader = (reading, context) => (isMated(reading) ? undefined : readTopic(reading, context))
 
 const readNoiseUnlessMated: Reader = (reading, context) => (isMated(reading) ? undefined : readNoise(reading, context))
-const readHearsayUnlessMated: Reader = (reading, context) => (isMated(reading) ? undefined : readHearsay(reading, context))
+const readHearsayUnlessMated: Reader = (reading, context) =>
+  isMated(reading) ? undefined : readHearsay(reading, context)
 
 /** A follow-up with nothing before it. */
 const readDangling: Reader = (reading) => (isDangling(reading) ? readContextMissing(reading) : undefined)
@@ -39,7 +52,9 @@ const isDangling = (reading: Reading): boolean => {
   const leaning = scene.changes.length > 0 || has('sure', 'plain', 'nextGeneration')
   const strange = tokens.filter(({ type }) => type === 'unknown').length
   const owned = tokens.some(({ type }) => type === 'my') && tokens.some(({ type }) => type === 'hen' || type === 'cock')
-  const others = words.some((word) => /^(?:your|yall|anyone|everyone|anybody|everybody|folks|guys)$/u.test(word)) || /\bdo (?:you|u|ya)\b/u.test(words.join(' '))
+  const others =
+    words.some((word) => /^(?:your|yall|anyone|everyone|anybody|everybody|folks|guys)$/u.test(word)) ||
+    /\bdo (?:you|u|ya)\b/u.test(words.join(' '))
   const asking = reading.asks || has('question') || scene.changes.length > 0
   return (
     !others &&
@@ -55,7 +70,8 @@ const isDangling = (reading: Reading): boolean => {
 /** A mate that is plainly sought, for birds that are named, is not taken for talk of meat or money. */
 const readFirmPartners: Reader = (reading, context) =>
   !(isToldPair(reading) && reading.scene.wanted.every(({ sex }) => sex === undefined)) &&
-  reading.scene.wanted.some(({ firm, for: birds }) => firm && birds.some(({ named }) => named)) && !reading.has('father', 'carry', 'howManyHens')
+  reading.scene.wanted.some(({ firm, for: birds }) => firm && birds.some(({ named }) => named)) &&
+  !reading.has('father', 'carry', 'howManyHens')
     ? readPartners(reading, context)
     : undefined
 
@@ -69,7 +85,9 @@ const readFault: Reader = ({ scene }) => {
 
 /** Two breeds side by side, but a rule is asked about. */
 const readTopicOfPair: Reader = (reading, context) =>
-  pairsIn(reading).every(({ by }) => by === 'nothing') && reading.has('trueBreeding', 'define', 'inbreeding') ? readFaintTopic(reading, context) : undefined
+  pairsIn(reading).every(({ by }) => by === 'nothing') && reading.has('trueBreeding', 'define', 'inbreeding')
+    ? readFaintTopic(reading, context)
+    : undefined
 
 const readers: readonly Reader[] = [
   readFault,
@@ -140,7 +158,8 @@ export function understand(text: string, context: Context): { readonly question:
     return { question, context: { ...remembered(context, question), flock } }
   }
   const asked = flockAsked(reading, context.flock)
-  if (asked) return { question: asked.question, context: { ...remembered(context, asked.question), flock: asked.flock } }
+  if (asked)
+    return { question: asked.question, context: { ...remembered(context, asked.question), flock: asked.flock } }
   const question = questionOf(reading, context)
   return { question, context: remembered(context, question) }
 }

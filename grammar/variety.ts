@@ -95,7 +95,9 @@ export function varietiesOf(family: string, colours: readonly Colour[]): Varieti
 
 /** True where the breed has a variety of just these colours. */
 export const hasVariety = (family: string, colours: readonly Colour[]): boolean =>
-  (families.get(family) ?? []).some(({ colours: own }) => own.size === colours.length && colours.every((colour) => own.has(colour)))
+  (families.get(family) ?? []).some(
+    ({ colours: own }) => own.size === colours.length && colours.every((colour) => own.has(colour)),
+  )
 
 /** Does this bird show all of these colours, by its name? */
 export function showsAll(name: string, colours: readonly Colour[]): boolean {

@@ -1,22 +1,15 @@
 // bot/render/brief.ts: one mating among several, in a line: verdict, on what it hangs, and the chicks.
 import { outcomes } from './cases.ts'
-import { adults, downs, usualTelling } from './chicks.ts'
+import { downs } from './chicks.ts'
+import { grown, telling } from './grown.ts'
 import { sure } from './signs.ts'
-import type { Case, Crossed } from '../../core/answer.ts'
+import type { Crossed } from '../../core/answer.ts'
 
 const verdicts = {
   yes: 'can be sexed at hatch',
   partly: 'some can be sexed at hatch',
   no: 'cannot be sexed at hatch',
 } as const
-const telling = { ...usualTelling, most: 2 }
-
-/** What they grow into, both sexes together where they are alike. */
-export function grown({ cockerels, pullets }: Case): string {
-  const [cocks, hens] = [adults(cockerels, telling), adults(pullets, telling)]
-  return cocks === hens ? `Grown, both sexes: ${cocks}.` : `Grown cocks ${cocks}; hens ${hens}.`
-}
-
 /** The condition, where another case gives another verdict: ' if …', or ' unless …' where the likeliest is all the rest. */
 function condition({ cases }: Crossed): string {
   const [first] = cases

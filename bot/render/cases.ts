@@ -1,6 +1,6 @@
 // bot/render/cases.ts: an answer that hangs on something about a parent: each case by itself, never one blurred share.
 import { wants, type Asked } from './asked.ts'
-import { grown } from './brief.ts'
+import { grown } from './grown.ts'
 import { line, strong } from './document.ts'
 import { belief } from './numbers.ts'
 import { sure } from './signs.ts'

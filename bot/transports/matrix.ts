@@ -13,7 +13,8 @@ import type { Incoming } from '../transport.ts'
 import { installDurableIndexedDb } from './matrix/durableIndexedDb.ts'
 import { openKeyFile, type KeyFile } from './matrix/keyFile.ts'
 import { quietSdk } from './matrix/sdkLog.ts'
-import { runSession, type Ending, type House } from './matrix/session.ts'
+import { runSession, type Ending } from './matrix/session.ts'
+import type { House } from './matrix/house.ts'
 
 export type Parts = {
   readonly serve: (service: Service, incoming: Incoming) => Promise<void>

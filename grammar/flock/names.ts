@@ -10,7 +10,9 @@ const bare = (said: string): string => said.replace(/['’]s$/u, '')
 /** The name as it was first told. */
 export function nameOf({ said }: Token, flock: Flock): string {
   const word = bare(said)
-  const known = flock.birds.find(({ name }) => fold(name) === fold(word) || fold(name) === fold(word).replace(/s$/u, ''))
+  const known = flock.birds.find(
+    ({ name }) => fold(name) === fold(word) || fold(name) === fold(word).replace(/s$/u, ''),
+  )
   return known?.name ?? `${word.charAt(0).toUpperCase()}${word.slice(1)}`
 }
 

@@ -11,8 +11,16 @@ import type { Token } from '../token.ts'
 
 const withBird = (flock: Flock, bird: FlockBird): Flock => {
   const before = flock.birds.find(({ name }) => name === bird.name)
-  const merged: FlockBird = { ...before, ...bird, ...together('shows', before, bird), ...together('carries', before, bird) }
-  return { ...flock, birds: before ? flock.birds.map((one) => (one === before ? merged : one)) : [...flock.birds, merged] }
+  const merged: FlockBird = {
+    ...before,
+    ...bird,
+    ...together('shows', before, bird),
+    ...together('carries', before, bird),
+  }
+  return {
+    ...flock,
+    birds: before ? flock.birds.map((one) => (one === before ? merged : one)) : [...flock.birds, merged],
+  }
 }
 const together = (key: 'shows' | 'carries', before: FlockBird | undefined, bird: FlockBird): Partial<FlockBird> =>
   before?.[key] || bird[key] ? { [key]: { ...before?.[key], ...bird[key] } } : {}
@@ -24,14 +32,19 @@ function pairOf(flock: Flock, either: readonly Token[]): { readonly sire?: strin
   const [one, other] = either.map((token) => nameOf(token, flock))
   if (one === undefined) return {}
   if (other === undefined) return sexKnown(flock, one) === 'F' ? { dam: one } : { sire: one }
-  return sexKnown(flock, one) === 'F' || sexKnown(flock, other) === 'M' ? { sire: other, dam: one } : { sire: one, dam: other }
+  return sexKnown(flock, one) === 'F' || sexKnown(flock, other) === 'M'
+    ? { sire: other, dam: one }
+    : { sire: one, dam: other }
 }
 
 function tellParents(flock: Flock, told: Extract<Kinship, { kind: 'parents' }>): Flock {
   const of = nameOf(told.of, flock)
   const { sire, dam } = told.either
     ? pairOf(flock, told.either)
-    : { ...(told.sire ? { sire: nameOf(told.sire, flock) } : {}), ...(told.dam ? { dam: nameOf(told.dam, flock) } : {}) }
+    : {
+        ...(told.sire ? { sire: nameOf(told.sire, flock) } : {}),
+        ...(told.dam ? { dam: nameOf(told.dam, flock) } : {}),
+      }
   const withSire = sire === undefined ? flock : withBird(flock, { name: sire, sex: 'M' })
   const withDam = dam === undefined ? withSire : withBird(withSire, { name: dam, sex: 'F' })
   return withBird(withDam, { name: of, ...(sire === undefined ? {} : { sire }), ...(dam === undefined ? {} : { dam }) })
@@ -43,10 +56,15 @@ const marked = (ids: readonly string[], yes: boolean): Readonly<Record<string, b
 function tellIs(flock: Flock, { of, bird: said, not }: Extract<Kinship, { kind: 'is' }>): Flock {
   const name = nameOf(of, flock)
   const bird = birdOf(said, sexKnown(flock, name))
-  const shown = traitsIn(said.parts.filter(({ type }) => type === 'colour' || type === 'trait')).filter((id) => traits[id]?.seen === false || said.parts.every(({ type }) => type !== 'breed' && type !== 'family'))
+  const shown = traitsIn(said.parts.filter(({ type }) => type === 'colour' || type === 'trait')).filter(
+    (id) => traits[id]?.seen === false || said.parts.every(({ type }) => type !== 'breed' && type !== 'family'),
+  )
   const carried = said.carried.flatMap(({ what }) => traitsIn(what))
   const { asWritten: _, ...ref } = bird.ref
-  const real = !not && ref.breed !== undefined && !(said.parts.length > 0 && said.parts.every(({ type }) => type === 'colour') && isDescribed(ref.breed))
+  const real =
+    !not &&
+    ref.breed !== undefined &&
+    !(said.parts.length > 0 && said.parts.every(({ type }) => type === 'colour') && isDescribed(ref.breed))
   return withBird(flock, {
     name,
     ...(bird.sex && !not ? { sex: bird.sex } : {}),
@@ -59,10 +77,28 @@ const isDescribed = (breed: string): boolean => / bird$/u.test(breed)
 
 function tellBrood(flock: Flock, { pair, counts }: Extract<Kinship, { kind: 'brood' }>): Flock {
   const { sire = '', dam = '' } = pairOf(flock, pair)
-  const numbers = ofAll(counts).flatMap((token, i, all) => (token.type === 'number' ? [{ count: Math.round(token.value), after: all.slice(i + 1, nextNumber(all, i)) }] : []))
-  const all = numbers.find(({ after }) => after.some(({ type }) => type === 'chick' || type === 'of') && !after.some(({ type }) => type === 'colour' || type === 'trait'))
-  const looks = numbers.filter((one) => one !== all && one.after.some(({ type }) => type === 'colour' || type === 'trait'))
-  const chicks = looks.map(({ count, after }) => ({ count, look: `${after.some(({ type }) => type === 'not') ? 'clear' : after.filter(({ type }) => type === 'colour' || type === 'trait').map(({ word }) => word).join(' ')}` }))
+  const numbers = ofAll(counts).flatMap((token, i, all) =>
+    token.type === 'number' ? [{ count: Math.round(token.value), after: all.slice(i + 1, nextNumber(all, i)) }] : [],
+  )
+  const all = numbers.find(
+    ({ after }) =>
+      after.some(({ type }) => type === 'chick' || type === 'of') &&
+      !after.some(({ type }) => type === 'colour' || type === 'trait'),
+  )
+  const looks = numbers.filter(
+    (one) => one !== all && one.after.some(({ type }) => type === 'colour' || type === 'trait'),
+  )
+  const chicks = looks.map(({ count, after }) => ({
+    count,
+    look: `${
+      after.some(({ type }) => type === 'not')
+        ? 'clear'
+        : after
+            .filter(({ type }) => type === 'colour' || type === 'trait')
+            .map(({ word }) => word)
+            .join(' ')
+    }`,
+  }))
   const rest = (all?.count ?? 0) - chicks.reduce((sum, { count }) => sum + count, 0)
   const brood: Brood = { sire, dam, chicks: [...chicks, ...(rest > 0 ? [{ count: rest, look: 'clear' }] : [])] }
   const both = withBird(withBird(flock, { name: sire, sex: 'M' }), { name: dam, sex: 'F' })
@@ -94,9 +130,17 @@ function tell(flock: Flock, told: Kinship): Flock {
 function isPlain(told: Kinship, flock: Flock): boolean {
   switch (told.kind) {
     case 'parents':
-      return (told.sire !== undefined && told.dam !== undefined) || [told.of, told.sire, told.dam, ...(told.either ?? [])].every((token) => token === undefined || isNewName(token, flock))
+      return (
+        (told.sire !== undefined && told.dam !== undefined) ||
+        [told.of, told.sire, told.dam, ...(told.either ?? [])].every(
+          (token) => token === undefined || isNewName(token, flock),
+        )
+      )
     case 'is':
-      return isNewName(told.of, flock) || (flock.birds.length > 0 && told.bird.parts.some(({ type }) => type === 'breed' || type === 'family'))
+      return (
+        isNewName(told.of, flock) ||
+        (flock.birds.length > 0 && told.bird.parts.some(({ type }) => type === 'breed' || type === 'family'))
+      )
     case 'brood':
       return told.pair.some((token) => isTold(token, flock)) || told.pair.every((token) => isNewName(token, flock))
   }
@@ -108,7 +152,12 @@ function isAsked(clause: readonly Token[], { tokens }: Reading): boolean {
   const end = tokens.find(({ type, at }) => type === 'stop' && at > to)
   const start = tokens.findLast(({ type, at }) => type === 'stop' && at < from)
   const first = tokens.find(({ at }) => at > (start?.at ?? -1))
-  return end?.said === '?' || /^(?:is|are|was|does|do|did|can|could|has|have|will|would|might|may|who|whos|which|what|how)$/iu.test(first?.said ?? '')
+  return (
+    end?.said === '?' ||
+    /^(?:is|are|was|does|do|did|can|could|has|have|will|would|might|may|who|whos|which|what|how)$/iu.test(
+      first?.said ?? '',
+    )
+  )
 }
 
 /** Most birds that are remembered of one keeper. */

@@ -20,7 +20,9 @@ const ask = (
 
 /** A picture, or words that point at something unseen. */
 export const readPhoto: Reader = (reading) =>
-  reading.has('photo') && (reading.asks || reading.has('question')) ? ask(reading, 'look', refsOf(reading.scene.birds.filter(isSolid))) : undefined
+  reading.has('photo') && (reading.asks || reading.has('question'))
+    ? ask(reading, 'look', refsOf(reading.scene.birds.filter(isSolid)))
+    : undefined
 
 /** "Rock hen": which of them, and what of each. */
 const whichOne = (reading: Reading, bird: Bird): AskBackQuestion => ({
@@ -37,7 +39,8 @@ export const readMissing: Reader = (reading) => {
   const solid = scene.birds.filter(isSolid)
   const mated = scene.matings.flatMap(({ sires, dams }) => [...sires, ...dams]).filter(isSolid)
   const birds = [...mated, ...solid]
-  if (scene.wanted.some(({ firm }) => firm) && (reading.asks || reading.has('question'))) return ask(reading, 'birds', refsOf(birds))
+  if (scene.wanted.some(({ firm }) => firm) && (reading.asks || reading.has('question')))
+    return ask(reading, 'birds', refsOf(birds))
   const [only, ...rest] = birds
   if (only && rest.length === 0 && only.others.length > 0) return whichOne(reading, only)
   if (birds.length === 1) return ask(reading, 'other-bird', refsOf(birds), birds[0]!.said)

@@ -81,11 +81,16 @@ function talliesOf(reading: Reading, trait: Trait): readonly Tally[] {
   })
   const within = ({ at }: Token): boolean => reading.scene.tallies.some((tally) => at >= tally.at && at < tally.end)
   const loose = countsIn(reading, showsIt).filter(({ token }) => !within(token))
-  const looks = loose.flatMap(({ count, sex, shows: is }): readonly Tally[] => (is === undefined ? [] : [{ count, ...(sex ? { sex } : {}), shows: is }]))
+  const looks = loose.flatMap(({ count, sex, shows: is }): readonly Tally[] =>
+    is === undefined ? [] : [{ count, ...(sex ? { sex } : {}), shows: is }],
+  )
   const totals = loose.filter(({ shows: is }) => is === undefined)
   const seen = [...told, ...looks]
   const left = (totals[0]?.count ?? 0) - seen.reduce((sum, { count }) => sum + count, 0)
-  const others: readonly Tally[] = totals.length === 1 && seen.length > 0 && seen.every(({ shows: is }) => is) && left > 0 ? [{ count: left, shows: false }] : []
+  const others: readonly Tally[] =
+    totals.length === 1 && seen.length > 0 && seen.every(({ shows: is }) => is) && left > 0
+      ? [{ count: left, shows: false }]
+      : []
   const all = [...seen, ...others]
   const normal = all.length === 0 ? allClear(reading, trait, showsIt) : []
   return [...all, ...normal]
@@ -109,7 +114,9 @@ function countsIn({ tokens }: Reading, showsIt: (look: readonly Token[]) => bool
   return tokens.flatMap((token, i): readonly Counted[] => {
     if (token.type !== 'number' || token.percent || token.value > 500) return []
     const end = tokens.findIndex(({ type }, k) => k > i && (type === 'stop' || type === 'number'))
-    const said = tokens.slice(i + 1, end < 0 ? i + 12 : Math.min(end, i + 12)).filter(({ type }) => type !== 'filler' && type !== 'unknown')
+    const said = tokens
+      .slice(i + 1, end < 0 ? i + 12 : Math.min(end, i + 12))
+      .filter(({ type }) => type !== 'filler' && type !== 'unknown')
     const [first, second] = said
     const count = Math.round(token.value)
     if (first === undefined || first.type === 'not') return []
@@ -117,7 +124,8 @@ function countsIn({ tokens }: Reading, showsIt: (look: readonly Token[]) => bool
     if (!['chick', 'cock', 'hen'].includes(first.type)) return []
     const young = { token, count, ...sexOfYoung([first]) }
     const none = said.findIndex(({ type }) => type === 'not')
-    if (none >= 0 && said.slice(none + 1, none + 5).some((one) => isLook(one) && showsIt([one]))) return [{ ...young, shows: false }]
+    if (none >= 0 && said.slice(none + 1, none + 5).some((one) => isLook(one) && showsIt([one])))
+      return [{ ...young, shows: false }]
     const look = said.find((one, k) => isLook(one) && !isOfMate(said, k))
     if (look) return [{ ...young, shows: showsIt([look]) }]
     return first.type === 'chick' ? [young] : []
@@ -171,7 +179,10 @@ function kinOf(reading: Reading, of: string, trait: Trait): readonly FlockBird[]
     found.push({ name: of, sire: 'the parent between' })
   }
   const sib = at((token) => token.type === 'kin' && token.kin === 'sibling')
-  const bothSplit = /both (?:parents |were |are |of them |sides )*(?:split|carr|het)|split (?:x|to|over|with|on) (?:a )?split/u.test(words.join(' '))
+  const bothSplit =
+    /both (?:parents |were |are |of them |sides )*(?:split|carr|het)|split (?:x|to|over|with|on) (?:a )?split/u.test(
+      words.join(' '),
+    )
   if (sib >= 0 || bothSplit) {
     found.push(
       { name: 'the sire', sex: 'M', ...(bothSplit ? { carries: { [trait.allele]: true } } : {}) },
@@ -256,7 +267,8 @@ export const readCarrier: Reader = (reading): CarrierQuestion | undefined => {
   return carrierOf(reading, trait, pairs[0])
 }
 
-const traitIdOf = ({ allele, locus }: Trait): string => Object.keys(traits).find((id) => traits[id]?.allele === allele && traits[id]?.locus === locus) ?? ''
+const traitIdOf = ({ allele, locus }: Trait): string =>
+  Object.keys(traits).find((id) => traits[id]?.allele === allele && traits[id]?.locus === locus) ?? ''
 
 function carrierOf(
   reading: Reading,

@@ -62,7 +62,9 @@ const goalOfAspect: Partial<Readonly<Record<Aspect, Goal>>> = {
 export const isProduct = (bird: Bird): boolean =>
   isHybrid(bird) && !bird.saidOf.parts.some(({ type }) => ['generation', 'cock', 'hen', 'number', 'my'].includes(type))
 const goalOfName = (name: string): Goal => {
-  const shell = /^(Blue|Green|Olive|White|Brown|Dark)-egg layer$/u.exec(name)?.[1]?.toLowerCase() ?? (name === 'Olive Egger' ? 'olive' : undefined)
+  const shell =
+    /^(Blue|Green|Olive|White|Brown|Dark)-egg layer$/u.exec(name)?.[1]?.toLowerCase() ??
+    (name === 'Olive Egger' ? 'olive' : undefined)
   return shell === undefined ? 'sexable' : (`${shell}-eggs` as Goal)
 }
 const goalsOfProducts = ({ birds, matings }: Reading['scene']): readonly Goal[] => {
@@ -75,7 +77,13 @@ const goalsOfProducts = ({ birds, matings }: Reading['scene']): readonly Goal[] 
 export function goalsOf({ scene }: Reading): readonly Goal[] {
   const shells = scene.goals.filter((goal) => goal.endsWith('-eggs'))
   const told = scene.aspects.flatMap((aspect) => goalOfAspect[aspect] ?? [])
-  return [...new Set([...scene.goals, ...goalsOfProducts(scene), ...told.filter((goal) => goal !== 'eggs' || shells.length === 0)])]
+  return [
+    ...new Set([
+      ...scene.goals,
+      ...goalsOfProducts(scene),
+      ...told.filter((goal) => goal !== 'eggs' || shells.length === 0),
+    ]),
+  ]
 }
 
 /** Aspects of a cross that goals stand for. */
@@ -128,7 +136,13 @@ export function numberBefore(
     for (let k = i + 1; k <= i + within && k < tokens.length; k += 1) {
       const next = tokens[k]!
       if (isThing(next)) return token.value * dozens(tokens[i + 1])
-      if (next.type === 'stop' || next.type === 'hen' || next.type === 'cock' || (next.type === 'number' && next.word !== 'dozen')) break
+      if (
+        next.type === 'stop' ||
+        next.type === 'hen' ||
+        next.type === 'cock' ||
+        (next.type === 'number' && next.word !== 'dozen')
+      )
+        break
     }
   }
   return undefined

@@ -105,11 +105,15 @@ function whichIsMale(pair: Pair, reading: Reading): AskBackQuestion {
 
 /** "does it matter which is the rooster": both ways are wanted. */
 const asksWay = ({ words, scene }: Reading): boolean =>
-  scene.aspects.includes('reverse') || words.some((word) => /^(?:matter|matters|direction|whichever|swap|swapping|swapped|sexes)$/u.test(word))
+  scene.aspects.includes('reverse') ||
+  words.some((word) => /^(?:matter|matters|direction|whichever|swap|swapping|swapped|sexes)$/u.test(word))
 
 /** "are Cuckoo Marans autosexing like Legbars", "does a RIR/Sussex mix breed true": two birds, and no mating of them. */
 const isNoMating = ({ words, has }: Reading): boolean =>
-  has('trueBreeding', 'inbreeding') || (has('define', 'question', 'claim') && words.some((word) => /^(?:like|than|similar)$/u.test(word)) && !words.includes('look'))
+  has('trueBreeding', 'inbreeding') ||
+  (has('define', 'question', 'claim') &&
+    words.some((word) => /^(?:like|than|similar)$/u.test(word)) &&
+    !words.includes('look'))
 
 /** Most readings that are offered. */
 const mostOptions = 5
@@ -131,12 +135,10 @@ function whichVariety(pair: Pair, reading: Reading): AskBackQuestion | undefined
     kind: 'ask-back',
     missing: 'variety',
     about: [...new Set(open.map(({ saidOf }) => bareName(saidOf.parts)))].join(' and '),
-    options: choices
-      .slice(0, mostOptions)
-      .map((told) => ({
-        label: label(told),
-        question: { ...cross, matings: [told], assumed: cross.assumed.filter(({ kind }) => kind !== 'variety') },
-      })),
+    options: choices.slice(0, mostOptions).map((told) => ({
+      label: label(told),
+      question: { ...cross, matings: [told], assumed: cross.assumed.filter(({ kind }) => kind !== 'variety') },
+    })),
     birds: [pair.sire.ref, pair.dam.ref],
     ...commonOf(reading, [], maleFirst(pair)),
   }
@@ -167,7 +169,17 @@ function bothOpen({ sire, dam }: Pair): readonly Told[] {
 }
 
 /** Asked only of what the daughters do, which all varieties of a breed do alike. */
-const ofDaughters: ReadonlySet<string> = new Set(['eggs', 'size', 'temper', 'broody', 'hardiness', 'feed', 'maturity', 'comb', 'shell'])
+const ofDaughters: ReadonlySet<string> = new Set([
+  'eggs',
+  'size',
+  'temper',
+  'broody',
+  'hardiness',
+  'feed',
+  'maturity',
+  'comb',
+  'shell',
+])
 const onlyOfDaughters = (reading: Reading): boolean => {
   const aspects = aspectsOf(reading)
   return aspects.length > 0 && aspects.every((aspect) => ofDaughters.has(aspect))
@@ -196,6 +208,13 @@ export const readCross: Reader = (reading) => {
     if (onlyOfDaughters(reading) || knowsGenes(only) || isOfForm(reading)) return crossOf(pairs, reading)
     return whichVariety(only, reading) ?? crossOf(pairs, reading)
   }
-  if (pairs.some(isChain)) return { kind: 'ask-back', missing: 'birds', options: [], birds: pairs.flatMap(({ sire, dam }) => [sire.ref, dam.ref]).slice(0, 4), ...commonOf(reading) }
+  if (pairs.some(isChain))
+    return {
+      kind: 'ask-back',
+      missing: 'birds',
+      options: [],
+      birds: pairs.flatMap(({ sire, dam }) => [sire.ref, dam.ref]).slice(0, 4),
+      ...commonOf(reading),
+    }
   return crossOf(pairs, reading)
 }

@@ -18,7 +18,11 @@ const isOfBreeding = (reading: Reading): boolean =>
 
 /** Illness and law come first: nobody is to wait for a vet because of a breed name. */
 export const readIllnessOrLaw: Reader = (reading) => {
-  if (pairsIn(reading).length > 0 || isOfBreeding(reading) || reading.scene.wanted.some(({ firm, for: birds }) => firm && birds.length > 0))
+  if (
+    pairsIn(reading).length > 0 ||
+    isOfBreeding(reading) ||
+    reading.scene.wanted.some(({ firm, for: birds }) => firm && birds.length > 0)
+  )
     return undefined
   if (reading.has('law')) return declineOf(reading, 'law')
   const lethal = reading.tokens.some(

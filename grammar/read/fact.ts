@@ -46,7 +46,11 @@ function topicOf(reading: Reading, least: number): string | undefined {
 
 /** The locus of symbols or traits that are spoken of by themselves. */
 function locusIn({ tokens, words }: Reading): string | undefined {
-  const letter = words.length <= 6 && words.some((word) => /^(?:vs|versus|mean|means|what|whats|gene|allele|locus|difference|and)$/u.test(word)) ? tokens.find(({ said }) => /^[SsBbKkEePpRrWwFfh]$/u.test(said)) : undefined
+  const letter =
+    words.length <= 6 &&
+    words.some((word) => /^(?:vs|versus|mean|means|what|whats|gene|allele|locus|difference|and)$/u.test(word))
+      ? tokens.find(({ said }) => /^[SsBbKkEePpRrWwFfh]$/u.test(said))
+      : undefined
   if (letter) return lociOfAllele(letter.said)?.locus
   for (const token of tokens) {
     const written = token.type === 'gene' ? lociOfAllele(token.said.split('/')[0] ?? '') : symbol(token.said)
@@ -65,34 +69,57 @@ const symbol = (said: string): ReturnType<typeof lociOfAllele> =>
 /** Genes, signs or beliefs are plainly spoken of. */
 const isKnowledge = ({ has, scene, tokens }: Reading): boolean =>
   has('genetics', 'claim', 'define', 'carry', 'trueBreeding', 'inbreeding', 'vigour', 'earlobe', 'comb', 'wing') ||
-  scene.aspects.some((aspect) => aspect === 'sexing' || aspect === 'shell' || aspect === 'why' || aspect === 'welfare') ||
+  scene.aspects.some(
+    (aspect) => aspect === 'sexing' || aspect === 'shell' || aspect === 'why' || aspect === 'welfare',
+  ) ||
   tokens.some(({ type }) => type === 'gene' || type === 'trait')
 
 /** "all my chicks are boys", "hatched 15 and only 3 pullets". */
 const isLopsided = ({ tokens, words, has }: Reading): boolean => {
   const chicks = tokens.some(({ type }) => type === 'chick') || has('hatch')
   const sexes = tokens.some((token) => (token.type === 'cock' || token.type === 'hen') && token.many && !token.parent)
-  return chicks && sexes && tokens.every(({ type }) => type !== 'over' && type !== 'breed' && type !== 'family') && (words.includes('all') || (words.includes('only') && has('outcome'))) && !has('set', 'shipped', 'define')
+  return (
+    chicks &&
+    sexes &&
+    tokens.every(({ type }) => type !== 'over' && type !== 'breed' && type !== 'family') &&
+    (words.includes('all') || (words.includes('only') && has('outcome'))) &&
+    !has('set', 'shipped', 'define')
+  )
 }
 
 /** "11 roos out of 14": luck, and nobody's doing. */
 export const readSexLuck: Reader = (reading) => {
-  const counted = reading.scene.tallies.some(({ look }) => look.length > 0 && look.every(({ type }) => type === 'cock' || type === 'hen' || type === 'chick'))
-  return (reading.has('sexRatio') || counted || isLopsided(reading)) && !reading.has('father', 'carry') && !isToldPair(reading) ? factOf(reading, 'sex-ratio-luck', birdsIn(reading)) : undefined
+  const counted = reading.scene.tallies.some(
+    ({ look }) => look.length > 0 && look.every(({ type }) => type === 'cock' || type === 'hen' || type === 'chick'),
+  )
+  return (reading.has('sexRatio') || counted || isLopsided(reading)) &&
+    !reading.has('father', 'carry') &&
+    !isToldPair(reading)
+    ? factOf(reading, 'sex-ratio-luck', birdsIn(reading))
+    : undefined
 }
 
 const areKin = ({ tokens }: Reading): boolean =>
-  tokens.some((token) => token.type === 'kin') && tokens.filter((token) => token.type === 'kin' || ((token.type === 'cock' || token.type === 'hen') && token.parent)).length > 1
+  tokens.some((token) => token.type === 'kin') &&
+  tokens.filter((token) => token.type === 'kin' || ((token.type === 'cock' || token.type === 'hen') && token.parent))
+    .length > 1
 
 /** Shell colours, and nothing else that a record is kept of. */
 export const readShell: Reader = (reading) => {
   const { scene, tokens } = reading
-  if (scene.aspects.includes('shell') && tokens.some(({ type }) => type === 'cock') && birdsIn(reading).length === 0) return factOf(reading, 'cock-gives-egg-colour', [])
-  const shell = scene.goals.some((goal) => goal.endsWith('-eggs')) || scene.aspects.some((aspect) => aspect === 'shell' || aspect === 'eggs')
+  if (scene.aspects.includes('shell') && tokens.some(({ type }) => type === 'cock') && birdsIn(reading).length === 0)
+    return factOf(reading, 'cock-gives-egg-colour', [])
+  const shell =
+    scene.goals.some((goal) => goal.endsWith('-eggs')) ||
+    scene.aspects.some((aspect) => aspect === 'shell' || aspect === 'eggs')
   if (!shell || !reading.has('define', 'question', 'claim') || isToldPair(reading)) return undefined
   const colour = tokens.find((token) => token.type === 'colour')
-  const blue = scene.goals.some((goal) => /^(?:blue|green|olive)/u.test(goal)) || (colour?.type === 'colour' && colour.colour === 'blue')
-  const brown = scene.goals.some((goal) => /^(?:brown|dark)/u.test(goal)) || (colour?.type === 'colour' && colour.colour === 'brown')
+  const blue =
+    scene.goals.some((goal) => /^(?:blue|green|olive)/u.test(goal)) ||
+    (colour?.type === 'colour' && colour.colour === 'blue')
+  const brown =
+    scene.goals.some((goal) => /^(?:brown|dark)/u.test(goal)) ||
+    (colour?.type === 'colour' && colour.colour === 'brown')
   return blue || brown ? factOf(reading, blue ? 'blue-egg-gene' : 'brown-egg', birdsIn(reading)) : undefined
 }
 
@@ -107,15 +134,21 @@ export const readCarrying: Reader = (reading) => {
   const trait = traits[carried[0] ?? '']
   const onZ = trait !== undefined && loci[trait.locus].on === 'Z'
   if (onZ && tokens.some(({ type }) => type === 'hen')) return factOf(reading, 'hens-not-split', birdsIn(reading))
-  if (words.some((word) => /^(?:see|look|looks|tell|visible|visual|visibly|sign|signs|show|spot)$/u.test(word))) return factOf(reading, 'splits-look-different', birdsIn(reading))
+  if (words.some((word) => /^(?:see|look|looks|tell|visible|visual|visibly|sign|signs|show|spot)$/u.test(word)))
+    return factOf(reading, 'splits-look-different', birdsIn(reading))
   if (has('test')) return factOf(reading, 'test-mating', birdsIn(reading))
-  return trait && (has('define', 'claim', 'question') || reading.asks) && !isMixed(reading) ? factOf(reading, 'locus', birdsIn(reading), trait.locus) : undefined
+  return trait && (has('define', 'claim', 'question') || reading.asks) && !isMixed(reading)
+    ? factOf(reading, 'locus', birdsIn(reading), trait.locus)
+    : undefined
 }
 
 /** "is 50/50 boys and girls true": the share of each sex. */
 export const readHalves: Reader = (reading) => {
-  const halves = /\b(?:50 ?[/:-] ?50|fifty ?fifty|half (?:and|n|&) half|half boys|half girls)\b/iu.test(reading.text.slice(0, mostLetters))
-  const sexes = reading.tokens.some(({ type }) => type === 'cock' || type === 'hen') || reading.scene.aspects.includes('sexing')
+  const halves = /\b(?:50 ?[/:-] ?50|fifty ?fifty|half (?:and|n|&) half|half boys|half girls)\b/iu.test(
+    reading.text.slice(0, mostLetters),
+  )
+  const sexes =
+    reading.tokens.some(({ type }) => type === 'cock' || type === 'hen') || reading.scene.aspects.includes('sexing')
   return halves && sexes && birdsIn(reading).length === 0 ? factOf(reading, 'hatch-rate-ratio', []) : undefined
 }
 
@@ -124,29 +157,56 @@ export const readSexing: Reader = (reading) => {
   const { scene, tokens, words } = reading
   const both = tokens.some(({ type }) => type === 'cock') && tokens.some(({ type }) => type === 'hen')
   const when = words.some((word) => /^(?:when|age|weeks?|wks?|old)$/u.test(word))
-  if (both && when && !isToldPair(reading) && scene.aspects.length === 0) return factOf(reading, 'later-signs', birdsIn(reading))
-  const combs = scene.aspects.includes('comb') && tokens.some(({ type }) => type === 'cock' || type === 'hen' || type === 'chick')
+  if (both && when && !isToldPair(reading) && scene.aspects.length === 0)
+    return factOf(reading, 'later-signs', birdsIn(reading))
+  const combs =
+    scene.aspects.includes('comb') && tokens.some(({ type }) => type === 'cock' || type === 'hen' || type === 'chick')
   if (combs && words.length >= 4 && !isToldPair(reading)) return factOf(reading, 'later-signs', birdsIn(reading))
   if (!scene.aspects.includes('sexing') && !scene.goals.includes('sexable')) return undefined
-  if (isToldPair(reading) || words.length < 4 || (!reading.has('wing') && words.some((word) => /^(?:it|them|that|these|those|this|he|she|him|her)$/u.test(word)))) return undefined
+  if (
+    isToldPair(reading) ||
+    words.length < 4 ||
+    (!reading.has('wing') && words.some((word) => /^(?:it|them|that|these|those|this|he|she|him|her)$/u.test(word)))
+  )
+    return undefined
   if (!(reading.asks || reading.has('define', 'question', 'claim')) || scene.matings.length > 0) return undefined
   if (tokens.filter(({ type }) => type === 'sexlink').length > 1) return factOf(reading, 'sex-links-breed-true', [])
-  const barred = tokens.some((token) => token.type === 'colour' && (token.colour === 'barred' || token.colour === 'cuckoo'))
+  const barred = tokens.some(
+    (token) => token.type === 'colour' && (token.colour === 'barred' || token.colour === 'cuckoo'),
+  )
   if (barred) return factOf(reading, 'barred-rock-spot', birdsIn(reading))
   if (reading.has('wing')) return factOf(reading, 'wing-any-chick', [])
   const subject = tokens.some(({ type }) => type === 'chick' || type === 'hen' || type === 'cock' || type === 'colour')
-  return (subject || words.length >= 7) && !reading.has('photo', 'mine') ? factOf(reading, 'best-sexing-marks', birdsIn(reading)) : undefined
+  return (subject || words.length >= 7) && !reading.has('photo', 'mine')
+    ? factOf(reading, 'best-sexing-marks', birdsIn(reading))
+    : undefined
 }
 
 /** What stands over what: "is silver dominant over gold", "is gold hiding under white". */
 export const readHiding: Reader = (reading) => {
   const { tokens, words, scene } = reading
-  if ([...scene.birds, ...scene.matings.flatMap(({ sires, dams }) => [...sires, ...dams])].some((bird) => bird.saidOf.parts.some(({ type }) => type === 'breed' || type === 'family' || type === 'cock'))) return undefined
+  if (
+    [...scene.birds, ...scene.matings.flatMap(({ sires, dams }) => [...sires, ...dams])].some((bird) =>
+      bird.saidOf.parts.some(({ type }) => type === 'breed' || type === 'family' || type === 'cock'),
+    )
+  )
+    return undefined
   const said = (pattern: RegExp): boolean => words.some((word) => pattern.test(word))
   const colours = tokens.filter(({ type }) => type === 'colour')
-  if (said(/^(?:hid|hide|hides|hiding|hidden|mask|masks|masked|masking|underneath|under)$/u) && said(/^(?:hid|hide|hides|hiding|hidden|mask|masks|masked|masking)$/u) && colours.length > 1)
-    return factOf(reading, topicOf(reading, perhaps) ?? (traitsIn(colours).includes('barring') ? 'what-hides-barring' : 'what-hides-silver'), [])
-  if (said(/^(?:dominant|recessive|epistatic|hemizygous|homozygous|heterozygous)$/u) && !tokens.some(({ type }) => type === 'gene')) {
+  if (
+    said(/^(?:hid|hide|hides|hiding|hidden|mask|masks|masked|masking|underneath|under)$/u) &&
+    said(/^(?:hid|hide|hides|hiding|hidden|mask|masks|masked|masking)$/u) &&
+    colours.length > 1
+  )
+    return factOf(
+      reading,
+      topicOf(reading, perhaps) ?? (traitsIn(colours).includes('barring') ? 'what-hides-barring' : 'what-hides-silver'),
+      [],
+    )
+  if (
+    said(/^(?:dominant|recessive|epistatic|hemizygous|homozygous|heterozygous)$/u) &&
+    !tokens.some(({ type }) => type === 'gene')
+  ) {
     const trait = traits[traitsIn(colours)[0] ?? '']
     const topic = topicOf(reading, surely) ?? (trait === undefined ? topicOf(reading, perhaps) : undefined)
     if (topic !== undefined) return factOf(reading, topic, birdsIn(reading))
@@ -158,13 +218,18 @@ export const readHiding: Reader = (reading) => {
 
 /** Crosses against pure breeds, in general. */
 export const readVigour: Reader = (reading) =>
-  birdsIn(reading).length === 0 && reading.words.some((word) => /^(?:crosses|crossbreds|hybrids|crossbred|mutts)$/u.test(word)) && (reading.asks || reading.has('question', 'claim')) && !reading.has('offTopic', 'health')
+  birdsIn(reading).length === 0 &&
+  reading.words.some((word) => /^(?:crosses|crossbreds|hybrids|crossbred|mutts)$/u.test(word)) &&
+  (reading.asks || reading.has('question', 'claim')) &&
+  !reading.has('offTopic', 'health')
     ? factOf(reading, 'heterosis', [])
     : undefined
 
 /** Kin bred to kin, with no birds named. */
 export const readKin: Reader = (reading) =>
-  (reading.has('inbreeding') || areKin(reading)) && !isToldPair(reading) && !reading.has('carry', 'father') ? factOf(reading, 'inbreeding', birdsIn(reading)) : undefined
+  (reading.has('inbreeding') || areKin(reading)) && !isToldPair(reading) && !reading.has('carry', 'father')
+    ? factOf(reading, 'inbreeding', birdsIn(reading))
+    : undefined
 
 /** A belief or a rule that the words plainly point to. */
 export const readTopic: Reader = (reading) => {
@@ -175,7 +240,10 @@ export const readTopic: Reader = (reading) => {
 /** Hearsay is answered as such, whatever else it is about. */
 export const readHearsay: Reader = (reading, context) => {
   if (!reading.has('hearsay')) return undefined
-  return readTopic(reading, context) ?? (reading.has('newCock') ? factOf(reading, 'stored-sperm', birdsIn(reading)) : undefined)
+  return (
+    readTopic(reading, context) ??
+    (reading.has('newCock') ? factOf(reading, 'stored-sperm', birdsIn(reading)) : undefined)
+  )
 }
 
 /** The same where the words point less plainly, but knowledge is asked for. */
@@ -190,7 +258,8 @@ const isVague = ({ tokens, scene }: Reading): boolean =>
   scene.goals.length === 0 &&
   tokens.every(
     ({ type, word }) =>
-      ['breed', 'family', 'cock', 'hen', 'line', 'filler', 'stop', 'my', 'is', 'forWhom', 'about'].includes(type) || /^(?:good|ok|okay|best|nice|better|any|bad)$/u.test(word),
+      ['breed', 'family', 'cock', 'hen', 'line', 'filler', 'stop', 'my', 'is', 'forWhom', 'about'].includes(type) ||
+      /^(?:good|ok|okay|best|nice|better|any|bad)$/u.test(word),
   )
 
 /** Something is asked of the bird itself, not of what to put it to, nor of "that". */
@@ -198,16 +267,30 @@ const isAboutBird = (reading: Reading, locus: string | undefined): boolean => {
   const { has, scene, tokens, words } = reading
   if (scene.aspects.includes('welfare') || (has('outcome') && tokens.some(({ type }) => type === 'colour'))) return true
   if (isVague(reading)) return false
-  if (tokens.some(({ type }) => type === 'cross' || type === 'over') && !birdsIn(reading).some(isHybrid) && locus === undefined && !has('claim') && scene.aspects.every((aspect) => aspect === 'chicks')) return false
-  if (words.at(-1) === 'that' || words.includes('that') && words.length <= 6) return false
-  return locus !== undefined || has('define', 'claim', 'genetics', 'carry', 'question') || scene.aspects.length > 0 || scene.goals.length > 0 || reading.asks
+  if (
+    tokens.some(({ type }) => type === 'cross' || type === 'over') &&
+    !birdsIn(reading).some(isHybrid) &&
+    locus === undefined &&
+    !has('claim') &&
+    scene.aspects.every((aspect) => aspect === 'chicks')
+  )
+    return false
+  if (words.at(-1) === 'that' || (words.includes('that') && words.length <= 6)) return false
+  return (
+    locus !== undefined ||
+    has('define', 'claim', 'genetics', 'carry', 'question') ||
+    scene.aspects.length > 0 ||
+    scene.goals.length > 0 ||
+    reading.asks
+  )
 }
 
 /** "buff orp.. s+/s+ ?", "do White Wyandottes carry recessive white": one bird, and a gene of it. */
 export const readBirdFact: Reader = (reading) => {
   const birds = birdsIn(reading)
   const locus = locusIn(reading)
-  if (birds.length > 0 && isAboutBird(reading, locus)) return factOf(reading, 'bird', birds, locus ?? colourLocus(reading))
+  if (birds.length > 0 && isAboutBird(reading, locus))
+    return factOf(reading, 'bird', birds, locus ?? colourLocus(reading))
   if (birds.length > 0) return undefined
   if (locus !== undefined) return factOf(reading, 'locus', [], locus)
   const described = reading.scene.birds.filter((bird) => bird.named && bird.ref.breed !== undefined)
@@ -221,7 +304,11 @@ const isOfFowl = ({ has, words, asks }: Reading): boolean =>
   has('genetics', 'carry') ||
   (has('define') && words.length <= 5) ||
   ((has('define', 'claim') || asks || has('question')) &&
-    words.some((word) => /^(?:breeds?|chickens?|hens?|roosters?|roos?|cocks?|pullets?|birds?|genes?|chicks?|feathers?|plumage|dominant|recessive)$/u.test(word)))
+    words.some((word) =>
+      /^(?:breeds?|chickens?|hens?|roosters?|roos?|cocks?|pullets?|birds?|genes?|chicks?|feathers?|plumage|dominant|recessive)$/u.test(
+        word,
+      ),
+    ))
 
 /** "is a Buff Orpington silver or gold": a locus named by its colours. */
 function colourLocus(reading: Reading): string | undefined {

@@ -64,12 +64,15 @@ function eggsInside({ tokens, words }: Reading): number | undefined {
   const numbers = tokens.flatMap((token) => (token.type === 'number' && !token.percent ? [token.value] : []))
   return numbers.length === 1 && words.some((word) => /^(?:incubator|bator|ebay)$/u.test(word)) ? numbers[0] : undefined
 }
-const eggsIn = (reading: Reading): number | undefined => numberBefore(reading, isEgg, 6) ?? eggsAfterSet(reading) ?? eggsInside(reading)
+const eggsIn = (reading: Reading): number | undefined =>
+  numberBefore(reading, isEgg, 6) ?? eggsAfterSet(reading) ?? eggsInside(reading)
 
 /** "sold my roo 10 days ago, are the eggs still his". */
 const isCockGone = ({ tokens, words, scene, has }: Reading): boolean =>
   tokens.some(({ type }) => type === 'cock') &&
-  words.some((word) => /^(?:sold|gone|removed|rehomed|left|died|lost|culled|swapped|replaced|moved|ate|killed)$/u.test(word)) &&
+  words.some((word) =>
+    /^(?:sold|gone|removed|rehomed|left|died|lost|culled|swapped|replaced|moved|ate|killed)$/u.test(word),
+  ) &&
   words.some((word) => /^(?:days?|weeks?|wks?|still|long|month|months)$/u.test(word)) &&
   (scene.aspects.includes('eggs') || has('newCock', 'wait')) &&
   (words.some((word) => /^(?:fertile|his|fertilised|fertilized|pure|still)$/u.test(word)) || has('newCock'))
@@ -80,7 +83,8 @@ const isRatio = (reading: Reading): boolean =>
   numberBefore(reading, isPullet, 2) !== undefined &&
   !reading.has('hatch', 'outcome', 'sexRatio') &&
   !reading.tokens.some(({ type }) => type === 'breed' || type === 'family' || type === 'chick')
-const isOfLaying = ({ words }: Reading): boolean => words.some((word) => /^(?:lay|lays|year|yearly|annually|weekly|daily)$/u.test(word))
+const isOfLaying = ({ words }: Reading): boolean =>
+  words.some((word) => /^(?:lay|lays|year|yearly|annually|weekly|daily)$/u.test(word))
 
 function topicOf(reading: Reading): HatchQuestion['topic'] | undefined {
   const { has, scene } = reading
@@ -111,7 +115,8 @@ function topicOf(reading: Reading): HatchQuestion['topic'] | undefined {
     has('manyPullets', 'odds', 'pulletsWanted')
   )
     return 'pullets-from'
-  if (has('set') && pullets !== undefined && (has('question') || reading.asks) && scene.matings.length === 0) return 'eggs-to-set'
+  if (has('set') && pullets !== undefined && (has('question') || reading.asks) && scene.matings.length === 0)
+    return 'eggs-to-set'
   if (has('shipped') && (has('hatch', 'set') || reading.tokens.some(isEgg)) && scene.matings.length === 0)
     return eggs !== undefined && pullets === undefined ? 'pullets-from' : 'eggs-to-set'
   if (has('hatch') && eggs !== undefined && eggs > 1 && has('manyPullets')) return 'pullets-from'
@@ -143,7 +148,8 @@ function isOfCross(reading: Reading, topic: HatchQuestion['topic']): boolean {
   const pairs = pairsIn(reading)
   if (!pairs.some(({ by }) => by !== 'nothing') || (topic !== 'eggs-to-set' && topic !== 'pullets-from')) return false
   const others = scene.aspects.some((aspect) => aspect !== 'eggs' && aspect !== 'shares') || scene.goals.length > 0
-  if (topic === 'eggs-to-set') return (pairs.length > 1 && others) || (!has('set', 'shipped') && numberBefore(reading, isPullet) === undefined)
+  if (topic === 'eggs-to-set')
+    return (pairs.length > 1 && others) || (!has('set', 'shipped') && numberBefore(reading, isPullet) === undefined)
   return others && !has('manyPullets', 'odds')
 }
 

@@ -56,10 +56,13 @@ function comparedIn(reading: Reading): readonly Bird[] {
 }
 
 /** Combs, sizes and countries are no strategy. */
-const isStrain = /^(?:production|hatchery|utility|heritage|exhibition|fine-barred|open-barred|dark-line|light-line|layer|meat)$/u
+const isStrain =
+  /^(?:production|hatchery|utility|heritage|exhibition|fine-barred|open-barred|dark-line|light-line|layer|meat)$/u
 
 function linesNamed({ tokens }: Reading): readonly string[] {
-  return [...new Set(tokens.flatMap((token) => (token.type === 'line' && isStrain.test(token.line) ? [token.line] : [])))]
+  return [
+    ...new Set(tokens.flatMap((token) => (token.type === 'line' && isStrain.test(token.line) ? [token.line] : []))),
+  ]
 }
 
 function compareOf(reading: Reading): readonly BirdRef[] {
@@ -90,10 +93,37 @@ function topicOf(reading: Reading): LinesQuestion['topic'] | undefined {
   const cocks = tokens.some(({ type }) => type === 'cock') || scene.goals.includes('meat')
   const mated = isToldPair(reading) || pairsIn(reading).some(({ by }) => by === 'sex')
   const hens = tokens.some(({ type }) => type === 'hen' || type === 'chick') || scene.aspects.includes('eggs')
-  if (hens && !cocks && !mated && reading.words.some((word) => /^(?:cull|culling|replace|replacing|retire)$/u.test(word))) return 'keep-until'
-  if (hens && !cocks && !mated && scene.birds.every((bird) => bird.ref.breed === undefined) && (has('cost') || reading.words.some((word) => /^(?:cheap|cheaper|cheapest|affordable)$/u.test(word))) && !has('feedCost', 'cockerelCost', 'keepUntil') && !tokens.some(({ type }) => type === 'money')) return 'buy-or-hatch'
-  if (has('cost', 'money') && !mated && reading.words.some((word) => /^(?:raise|raising|rear|rearing)$/u.test(word)) && !cocks) return 'buy-or-hatch'
-  if (has('money') && !mated && reading.words.some((word) => /^(?:better|best|more|most)$/u.test(word)) && !has('feedCost', 'keepUntil', 'buyOrHatch')) return 'compare'
+  if (
+    hens &&
+    !cocks &&
+    !mated &&
+    reading.words.some((word) => /^(?:cull|culling|replace|replacing|retire)$/u.test(word))
+  )
+    return 'keep-until'
+  if (
+    hens &&
+    !cocks &&
+    !mated &&
+    scene.birds.every((bird) => bird.ref.breed === undefined) &&
+    (has('cost') || reading.words.some((word) => /^(?:cheap|cheaper|cheapest|affordable)$/u.test(word))) &&
+    !has('feedCost', 'cockerelCost', 'keepUntil') &&
+    !tokens.some(({ type }) => type === 'money')
+  )
+    return 'buy-or-hatch'
+  if (
+    has('cost', 'money') &&
+    !mated &&
+    reading.words.some((word) => /^(?:raise|raising|rear|rearing)$/u.test(word)) &&
+    !cocks
+  )
+    return 'buy-or-hatch'
+  if (
+    has('money') &&
+    !mated &&
+    reading.words.some((word) => /^(?:better|best|more|most)$/u.test(word)) &&
+    !has('feedCost', 'keepUntil', 'buyOrHatch')
+  )
+    return 'compare'
   if (has('buyOrHatch') && (has('cost', 'money', 'set', 'hatch') || reading.asks)) return 'buy-or-hatch'
   if (
     cocks &&
@@ -111,7 +141,10 @@ function topicOf(reading: Reading): LinesQuestion['topic'] | undefined {
       scene.aspects.includes('eggs') ||
       scene.birds.length > 0)
   )
-    return linesNamed(reading).length > 0 && reading.words.some((word) => /^(?:longer|lifetime|life|vs|versus|or|than)$/u.test(word)) ? 'compare' : 'keep-until'
+    return linesNamed(reading).length > 0 &&
+      reading.words.some((word) => /^(?:longer|lifetime|life|vs|versus|or|than)$/u.test(word))
+      ? 'compare'
+      : 'keep-until'
   if (
     has('feedCost', 'cost', 'money') &&
     (has('feedCost') ||
@@ -150,16 +183,28 @@ export const readLines: Reader = (reading) => {
 /** "best dual purpose breed for the cold": the catalogue by goals. */
 export const readBestBreed: Reader = (reading) => {
   const { scene, words } = reading
-  if (isAdvert(reading) || goalsOf(reading).length === 0 || scene.birds.some(isSolid) || isToldPair(reading)) return undefined
-  const seeking = scene.wanted.some(({ firm }) => firm) && !words.some((word) => /^(?:my|his|her|these|those)$/u.test(word))
-  return reading.has('bestBreed') || seeking || words[0] === 'best' || (goalsOf(reading).filter((goal) => goal !== 'sexable').length > 1 && reading.has('question')) ? linesQuestion(reading, 'compare') : undefined
+  if (isAdvert(reading) || goalsOf(reading).length === 0 || scene.birds.some(isSolid) || isToldPair(reading))
+    return undefined
+  const seeking =
+    scene.wanted.some(({ firm }) => firm) && !words.some((word) => /^(?:my|his|her|these|those)$/u.test(word))
+  return reading.has('bestBreed') ||
+    seeking ||
+    words[0] === 'best' ||
+    (goalsOf(reading).filter((goal) => goal !== 'sexable').length > 1 && reading.has('question'))
+    ? linesQuestion(reading, 'compare')
+    : undefined
 }
 
 /** No birds, but a goal and a wish for a plan: the best of the catalogue. */
 export const readStrategy: Reader = (reading) => {
   const goals = goalsOf(reading)
   if (reading.has('offTopic') && !reading.asks && !reading.has('question')) return undefined
-  if (isAdvert(reading) || isToldPair(reading) || !reading.has('strategy', 'money') || (goals.length === 0 && !reading.has('money')))
+  if (
+    isAdvert(reading) ||
+    isToldPair(reading) ||
+    !reading.has('strategy', 'money') ||
+    (goals.length === 0 && !reading.has('money'))
+  )
     return undefined
   if (reading.scene.birds.some(isSolid) && !reading.has('money', 'strategy')) return undefined
   return linesQuestion(reading, 'compare')

@@ -33,22 +33,38 @@ function side(birds: readonly Bird[], other: readonly Bird[], scene: Scene, sex:
   const all = [...birds, ...other, ...scene.birds.filter(isSolid)]
   const lone = ofNamed(birds, scene, sex)
   if (lone) return [lone]
-  const real = birds.filter((bird) => !isMade(bird, [...birds, ...scene.birds.filter(isSolid)]) || (birds.length === 1 && !all.some((one) => one !== bird && !other.includes(one) && !isHybrid(one))))
+  const real = birds.filter(
+    (bird) =>
+      !isMade(bird, [...birds, ...scene.birds.filter(isSolid)]) ||
+      (birds.length === 1 && !all.some((one) => one !== bird && !other.includes(one) && !isHybrid(one))),
+  )
   if (real.length > 0) return filled(real, birdsOfSex(scene, sex))
   return scene.birds.filter((bird) => isSolid(bird) && !isHybrid(bird) && bird.sex !== (sex === 'M' ? 'F' : 'M'))
 }
 
 /** "F1 (A x B) x F1": the second is of the same cross. */
 function sameCross(bird: Bird, others: readonly Bird[]): Bird {
-  const only = bird.saidOf.parts.length > 0 && bird.saidOf.parts.every(({ type }) => type === 'generation' || type === 'cock' || type === 'hen')
+  const only =
+    bird.saidOf.parts.length > 0 &&
+    bird.saidOf.parts.every(({ type }) => type === 'generation' || type === 'cock' || type === 'hen')
   const other = others.find(({ ref }) => ref.cross !== undefined)
   return only && other && !bird.ref.cross ? { ...bird, named: true, ref: { ...bird.ref, ...other.ref } } : bird
 }
 
 function explicit(scene: Scene): readonly Pair[] {
   return scene.matings.flatMap(({ sires, dams, by }) => {
-    const males = side(sires.map((bird) => sameCross(bird, dams)), dams, scene, 'M')
-    const females = side(dams.map((bird) => sameCross(bird, sires)), sires, scene, 'F')
+    const males = side(
+      sires.map((bird) => sameCross(bird, dams)),
+      dams,
+      scene,
+      'M',
+    )
+    const females = side(
+      dams.map((bird) => sameCross(bird, sires)),
+      sires,
+      scene,
+      'F',
+    )
     const both = [...males, ...females]
     if (both.length > 0 && both.every((bird) => isKin(bird) && !bird.named)) return []
     return males.flatMap((sire) => females.map((dam) => ({ sire, dam, by })))
@@ -69,27 +85,36 @@ function ofCross(bird: Bird): readonly Pair[] {
   if (!cross) return []
   const part = (ref: Bird['ref'], sex: 'M' | 'F'): Bird => ({ ...bird, ref, sex, others: [], named: true })
   const bredOn = bird.saidOf.parts.some((token) => token.type === 'generation' && token.generation === 2)
-  return [bredOn ? { sire: part({ cross }, 'M'), dam: part({ cross }, 'F'), by: 'order' } : { sire: part(cross.sire, 'M'), dam: part(cross.dam, 'F'), by: 'order' }]
+  return [
+    bredOn
+      ? { sire: part({ cross }, 'M'), dam: part({ cross }, 'F'), by: 'order' }
+      : { sire: part(cross.sire, 'M'), dam: part(cross.dam, 'F'), by: 'order' },
+  ]
 }
 
 function implied(scene: Scene, words: readonly string[]): readonly Pair[] {
   const solid = scene.birds.filter(isSolid)
   const breeds = solid.some(({ ref }) => ref.breed !== undefined)
-  const birds = solid.filter(
-    (bird) => (!isMade(bird, solid) || solid.length === 1) && !(breeds && isGenesOnly(bird)),
-  )
+  const birds = solid.filter((bird) => (!isMade(bird, solid) || solid.length === 1) && !(breeds && isGenesOnly(bird)))
   const of = (sex: 'M' | 'F' | undefined): readonly Bird[] => birds.filter((bird) => bird.sex === sex)
   const [males, females, open] = [of('M'), of('F'), of(undefined)]
   const pair = (sires: readonly Bird[], dams: readonly Bird[], by: Mating['by']): readonly Pair[] =>
     sires.flatMap((sire) => dams.map((dam) => ({ sire, dam, by })))
   const both = words.includes('both') || words.includes('each')
-  if (both && birds.length === 1 && birds[0]!.saidOf.parts.some(({ type }) => type === 'gene')) return pair(birds, birds, 'order')
+  if (both && birds.length === 1 && birds[0]!.saidOf.parts.some(({ type }) => type === 'gene'))
+    return pair(birds, birds, 'order')
   if (males.length > 0 && females.length > 0) return pair(males, females, 'sex')
   if (males.length > 0 && open.length > 0) return pair(males, open, 'sex')
-  if (females.length > 0 && open.length > 0 && open.every(({ ref }) => ref.breed === open[0]!.ref.breed)) return pair(open, females, 'sex')
+  if (females.length > 0 && open.length > 0 && open.every(({ ref }) => ref.breed === open[0]!.ref.breed))
+    return pair(open, females, 'sex')
   const [only] = birds
   if (birds.length === 1 && only?.ref.cross && only.sex === undefined) return ofCross(only)
-  if (males.length + females.length === 0 && open.length === 2 && open[1]!.saidOf.at - open[0]!.saidOf.end <= 12 && open[0]!.ref.breed !== open[1]!.ref.breed)
+  if (
+    males.length + females.length === 0 &&
+    open.length === 2 &&
+    open[1]!.saidOf.at - open[0]!.saidOf.end <= 12 &&
+    open[0]!.ref.breed !== open[1]!.ref.breed
+  )
     return pair(open.slice(0, 1), open.slice(1), 'nothing')
   return []
 }
@@ -99,7 +124,9 @@ const key = ({ sire, dam }: Pair): string => JSON.stringify([sire.ref, dam.ref])
 /** "both E/E", "on E/E ground": genes behind a mating are those of either bird. */
 function bothHave(pairs: readonly Pair[], scene: Scene, words: readonly string[]): readonly Pair[] {
   if (!words.some((word) => /^(?:both|all|ground|base|based|background)$/u.test(word))) return pairs
-  const loose = [...scene.birds, ...pairs.map(({ dam }) => dam)].filter((bird) => isGenesOnly(bird) && bird.sex !== 'M' && bird.saidOf.parts.length === 1)
+  const loose = [...scene.birds, ...pairs.map(({ dam }) => dam)].filter(
+    (bird) => isGenesOnly(bird) && bird.sex !== 'M' && bird.saidOf.parts.length === 1,
+  )
   const only = pairs.filter(({ dam }) => !loose.includes(dam))
   const genes = Object.assign({}, ...loose.map(({ ref }) => ref.genotype))
   if (loose.length === 0 || only.length === 0) return pairs

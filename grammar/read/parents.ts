@@ -42,13 +42,19 @@ function looksIn({ tokens, clauses }: Reading): readonly Token[] {
         if (parts.some(({ type }) => type === 'breed' || type === 'family' || type === 'cock' || type === 'hen'))
           parts.forEach((part) => taken.add(part.at))
     }
-  return tokens.filter((token, i) => token.type === 'colour' && !taken.has(token.at) && !isPartOnly(tokens.slice(i, i + 3)))
+  return tokens.filter(
+    (token, i) => token.type === 'colour' && !taken.has(token.at) && !isPartOnly(tokens.slice(i, i + 3)),
+  )
 }
 
 /** A pale belly is on most dark chicks, and a speck on most pale ones: neither is the colour of the chick. */
 const isPartOnly = ([colour, next, last]: readonly Token[]): boolean =>
   /^(?:specks?|speckles?|flecks?|dots?)$/iu.test(colour?.said ?? '') ||
-  [next, next?.type === 'filler' || next?.type === 'and' ? last : undefined].some((token) => /^(?:bell(?:y|ies)|tumm(?:y|ies)|chests?|breasts?|bums?|bottoms?|wing ?tips?|specks?|flecks?|dots?)$/iu.test(token?.said ?? ''))
+  [next, next?.type === 'filler' || next?.type === 'and' ? last : undefined].some((token) =>
+    /^(?:bell(?:y|ies)|tumm(?:y|ies)|chests?|breasts?|bums?|bottoms?|wing ?tips?|specks?|flecks?|dots?)$/iu.test(
+      token?.said ?? '',
+    ),
+  )
 
 const combWords = (text: string): string | undefined =>
   /\b(pea|single|rose|walnut|straight|v|cushion)[ -]?comb/iu
@@ -142,11 +148,19 @@ export const readParents: Reader = (reading) => {
   const doubt = has('father') || (has('hatchedWhat') && (chick || sires.length + dams.length > 0))
   const described = looksIn(reading).length > 0 || tokens.some(({ type }) => type === 'trait')
   const several = chick && described && sires.length + dams.length > 2 && !isToldPair(reading)
-  const whichHen = chick && has('outcome') && !reading.scene.aspects.includes('sexing') && reading.scene.wanted.some(({ firm, for: birds }) => firm && birds.length === 0)
+  const whichHen =
+    chick &&
+    has('outcome') &&
+    !reading.scene.aspects.includes('sexing') &&
+    reading.scene.wanted.some(({ firm, for: birds }) => firm && birds.length === 0)
   const lineUp =
     several ||
     whichHen ||
-    chick && sires.length > 1 && ((tokens.some((token) => token.type === 'cock' && token.parent) && !isToldPair(reading)) || looksIn(reading).length > 0 || tokens.some(({ type }) => type === 'trait'))
+    (chick &&
+      sires.length > 1 &&
+      ((tokens.some((token) => token.type === 'cock' && token.parent) && !isToldPair(reading)) ||
+        looksIn(reading).length > 0 ||
+        tokens.some(({ type }) => type === 'trait')))
   if (!doubt && !lineUp) return undefined
   if (isToldPair(reading) && sires.length === 1 && !has('father')) return undefined
   const chicks = chicksIn(reading)

@@ -25,8 +25,15 @@ function soughtIn(reading: Reading): Sought | undefined {
   const other = birds.filter((bird) => bird.sex === opposite(sex))
   const open = birds.filter((bird) => bird.sex === undefined)
   const later = open.filter((bird) => bird.saidOf.at > seeking.at)
-  const own = once(other.length > 0 && seeking.for.every((bird) => bird.sex !== undefined) ? [...other, ...open.filter((bird) => !later.includes(bird))] : [...other, ...open])
-  const among = once([...birds.filter((bird) => bird.sex === sex), ...(own.some((bird) => bird.sex === undefined) ? [] : open)])
+  const own = once(
+    other.length > 0 && seeking.for.every((bird) => bird.sex !== undefined)
+      ? [...other, ...open.filter((bird) => !later.includes(bird))]
+      : [...other, ...open],
+  )
+  const among = once([
+    ...birds.filter((bird) => bird.sex === sex),
+    ...(own.some((bird) => bird.sex === undefined) ? [] : open),
+  ])
   if (own.length > 0 && !seeking.firm) return isTold ? undefined : weakly(own, sex)
   return own.length > 0 ? { own, wanted: sex, among } : undefined
 }
@@ -36,7 +43,9 @@ function bestFor({ scene, has }: Reading): Sought | undefined {
   const own = scene.birds.filter(isSolid)
   const [sex, ...others] = [...new Set(own.map((bird) => bird.sex))]
   const goals = scene.goals.length > 0 || scene.aspects.includes('sexing')
-  return has('bestBreed') && goals && sex !== undefined && others.length === 0 ? { own, wanted: opposite(sex), among: [] } : undefined
+  return has('bestBreed') && goals && sex !== undefined && others.length === 0
+    ? { own, wanted: opposite(sex), among: [] }
+    : undefined
 }
 
 const once = (birds: readonly Bird[]): readonly Bird[] => [

@@ -51,8 +51,7 @@ export const goalWords: Readonly<Record<Goal, string>> = {
   size: 'bigger, biggest, larger, heavier, giant size, big birds, large birds',
   meat: 'meat, meaty, table, table birds, table bird, meat and eggs, dual purpose, dual, dp, carcass, carcase, roast, roasting, fryers, eating, freezer, freezer camp, butcher, butchering, broiler type, for eating, for the table, for the pot',
   calm: 'calm, docile, friendly, gentle, tame, sweet, quiet, nice temperament, good temperament',
-  barred:
-    'barred chicks, barred daughters, barred pullets, barred babies, barred offspring, barred hens out',
+  barred: 'barred chicks, barred daughters, barred pullets, barred babies, barred offspring, barred hens out',
   laced: 'laced chicks, laced daughters, laced pullets, laced babies, laced offspring',
   show: 'for show, for showing, for the show, for exhibition, win, champion',
   cold: 'cold hardy, winter layers, winter laying, cold climate, cold winters, for winter, cold weather, hardy, winter hardy',

@@ -1,7 +1,8 @@
 // grammar/words/colours.ts: colour and pattern words by the word the catalogue uses. Parted by commas.
 
 export const colourWords = {
-  black: 'black, black based, solid black, blacks, blk, blck, blak, noir, noire, schwarz, schwarze, schwarzer, zwart, zwarte, negro, negra, preto, preta, sort',
+  black:
+    'black, black based, solid black, blacks, blk, blck, blak, noir, noire, schwarz, schwarze, schwarzer, zwart, zwarte, negro, negra, preto, preta, sort',
   blue: 'blue, blues, blu, bleu, bleue, blau, blaue, blauer, blauw, blauwe, azul',
   splash: 'splash, splashes, splashed, spash, splsh',
   lavender:
@@ -10,8 +11,7 @@ export const colourWords = {
   mauve: 'mauve',
   dun: 'dun',
   khaki: 'khaki',
-  white:
-    'white, whites, wht, whte, whit, weiss, weisse, weisser, witte, blanc, blanche, blanco, blanca',
+  white: 'white, whites, wht, whte, whit, weiss, weisse, weisser, witte, blanc, blanche, blanco, blanca',
   red: 'red, red based, reds, rd, redd, rot, rote, roter, rood, rode, rouge, rojo, roja, reddish, brick red, mahogany, brick',
   buff: 'buff, buffs, buf, fauve, gelbe, gele',
   gold: 'gold, golden, goldens, golds, gld, dore, doree, goud, dorado',
@@ -64,6 +64,7 @@ export const colourWords = {
   'long legged': 'long legged, long leg, long legs, tall legged',
   rumpless: 'rumpless, tailless, no tail, no tails',
   tailed: 'tailed, long tailed, with tails, full tailed',
-  'clean-faced': 'clean faced, plain faced, plain face, cleanfaced, clean face, no tufts, not tufted, untufted, tuftless',
+  'clean-faced':
+    'clean faced, plain faced, plain face, cleanfaced, clean face, no tufts, not tufted, untufted, tuftless',
 } as const
 export type Colour = keyof typeof colourWords

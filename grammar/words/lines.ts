@@ -16,8 +16,10 @@ export const lineWords = {
     'fine barred, fine barring, finely barred, narrow barred, sharp barred, sharp barring, tight barring, crisp barred, crisp barring, fine bars, tight bars',
   'open-barred':
     'open barred, open barring, coarse barred, coarse barring, wide barred, wide barring, blurry barred, fuzzy barred, smudgy barred',
-  'dark-line': 'dark line, dark line cockerel, dark line cockerels, cockerel line, cockerel breeder, cockerel bred, cock breeder, dark barred',
-  'light-line': 'light line, light line pullet, light line pullets, pullet line, pullet breeder, pullet bred, hen breeder, light barred',
+  'dark-line':
+    'dark line, dark line cockerel, dark line cockerels, cockerel line, cockerel breeder, cockerel bred, cock breeder, dark barred',
+  'light-line':
+    'light line, light line pullet, light line pullets, pullet line, pullet breeder, pullet bred, hen breeder, light barred',
   'rose-comb': 'rose comb, rosecomb, rose combed, rc, rosecombed',
   'single-comb': 'single comb, singlecomb, single combed, sc',
   english: 'english, british, uk line, uk',

@@ -11,7 +11,8 @@ export const under =
   'under, underneath, beneath, covered by, bred by, mated by, serviced by, topped by, trodden by, treaded by, tread by, put under, run under, running under, set under, bred under, headed by, covered with, mounted by, jumped by'
 /** Either may be the male. */
 export const and = 'and, n, nd, as well as, along with'
-export const or = 'or, versus, vs, v, compared to, compared with, rather than, as opposed to, instead of, in place of, against'
+export const or =
+  'or, versus, vs, v, compared to, compared with, rather than, as opposed to, instead of, in place of, against'
 /** Says that a mating is meant, before or after the birds. */
 export const cross =
   'cross, crossing, crosses, crossed, crossbreed, crossbred, crossbreeds, cross breed, mix, mixes, mixed, mixing, hybrid, hybrids, breed, breeding, breeds, bred, mate, mating, mates, mated, pair, pairing, combo, combine, combining, combination, putting, put, matings, pairings, croos, croess, cros, crosss, krossing, kross'

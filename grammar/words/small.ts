@@ -23,7 +23,8 @@ export const smallWords = {
   about:
     'what about, how about, and what about, and if, what if, what abt, how abt, wat about, whatabout, hows about, ok what about, okay what about, now what about, try, lets try, lets say, wie ist es mit, en wat als, et si, y si',
   instead: 'instead, insted, rather, statt, in plaats van, au lieu de, en vez de',
-  together: 'together, to each other, with each other, to one another, among themselves, amongst themselves, to themselves, to their own, inter se',
+  together:
+    'together, to each other, with each other, to one another, among themselves, amongst themselves, to themselves, to their own, inter se',
 } as const
 
 /** Words that may stand anywhere and say nothing here. */

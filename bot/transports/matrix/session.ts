@@ -1,13 +1,8 @@
 // bot/transports/matrix/session.ts: one connection with the homeserver, from signing in to its end, in order.
 import { join } from 'node:path'
 import { ClientEvent, HttpApiEvent, SyncState, type MatrixClient } from 'matrix-js-sdk'
-import type { Log } from '../../log.ts'
-import type { Metrics } from '../../metrics.ts'
-import type { Service } from '../../serve.ts'
-import type { Config, MatrixConfig } from '../../settings.ts'
-import type { Store } from '../../store.ts'
-import type { Incoming } from '../../transport.ts'
 import { session as signIn } from './account.ts'
+import type { House } from './house.ts'
 import { clientOf, startSyncing, versionFault } from './client.ts'
 import { deviceKeyFault, isPublished } from './deviceKey.ts'
 import { lateOf, type Late } from './late.ts'
@@ -19,20 +14,6 @@ import { openerOf, vouch, type Opener } from './trust.ts'
 import { watchOf } from './watch.ts'
 import { wireOf } from './wire.ts'
 import { workerOf, type Worker } from './worker.ts'
-
-export type House = {
-  readonly config: Config
-  readonly matrix: MatrixConfig
-  readonly store: Store
-  readonly log: Log
-  readonly metrics: Metrics
-  readonly serve: (service: Service, incoming: Incoming) => Promise<void>
-  readonly draw: Service['draw']
-  /** Ends the session in order. */
-  readonly stop: AbortSignal
-  /** Handed a new question at each session: is the bot at work and hearing? */
-  readonly asks: (isReady: () => boolean) => void
-}
 
 export type Ending =
   | { readonly kind: 'stopped' }
