@@ -1,7 +1,7 @@
 // grammar/parse.ts: reads a clause saying by saying: from each word the longest saying that fits, with all its readings.
 import nearley from 'nearley'
 import rules from './message.js'
-import type { Kinship } from './build.ts'
+import type { Kinship } from './build/kinship.ts'
 import type { Saying } from './saying.ts'
 import type { Token } from './token.ts'
 

@@ -27,14 +27,19 @@ const otherwise: Readonly<Record<number, string>> = {
 const answered = (keeper: Keeper) => resolve(asked(keeper.text, keeper.before))
 
 describe('the kind of answer counts', () => {
-  test.each(keepers.map((keeper) => [keeper.id, keeper.kind, keeper.text.slice(0, 80), keeper] as const))('%i %s: %s', (_id, _kind, _text, keeper) => {
-    const answer = answered(keeper)
-    expect(kindCounts(keeper, answer) ? keeper.kind : answer).toEqual(keeper.kind)
-  })
+  test.each(keepers.map((keeper) => [keeper.id, keeper.kind, keeper.text.slice(0, 80), keeper] as const))(
+    '%i %s: %s',
+    (_id, _kind, _text, keeper) => {
+      const answer = answered(keeper)
+      expect(kindCounts(keeper, answer) ? keeper.kind : answer).toEqual(keeper.kind)
+    },
+  )
 })
 
 describe('the birds are those that were meant', () => {
-  test.each(keepers.filter(({ id }) => !otherwise[id]).map((keeper) => [keeper.id, keeper.text.slice(0, 80), keeper] as const))('%i %s', (_id, _text, keeper) => {
+  test.each(
+    keepers.filter(({ id }) => !otherwise[id]).map((keeper) => [keeper.id, keeper.text.slice(0, 80), keeper] as const),
+  )('%i %s', (_id, _text, keeper) => {
     expect(missingFrom(answered(keeper), keeper)).toEqual([])
   })
 

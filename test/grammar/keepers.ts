@@ -51,7 +51,9 @@ export const kindCounts = ({ kind, askDue }: Keeper, answer: Answer): boolean =>
 type Side = 'sire' | 'dam'
 
 /** `Breed [line] {genes}`, several parted by `|`; what is not told or is only a description is not looked for. */
-function wantedOf(told: string | null): readonly { readonly name: string; readonly line: string | undefined; readonly genes: readonly string[] }[] {
+function wantedOf(
+  told: string | null,
+): readonly { readonly name: string; readonly line: string | undefined; readonly genes: readonly string[] }[] {
   return (told ?? '').split('|').map((part) => ({
     name: part.replace(/[[{(].*$/u, '').trim(),
     line: /\[([a-z-]+)\]/u.exec(part)?.[1],

@@ -15,7 +15,17 @@ function rowOf(line: string): Row {
 export const tables: readonly Table[] = readdirSync(folder)
   .filter((file) => file.endsWith('.txt'))
   .map((file) => {
-    const lines = readFileSync(join(folder, file), 'utf8').split('\n').filter((line) => line.trim() !== '')
+    const lines = readFileSync(join(folder, file), 'utf8')
+      .split('\n')
+      .filter((line) => line.trim() !== '')
     const [head = '', ...rows] = lines
-    return { name: file.replace('.txt', ''), about: head.split(': ').slice(1).join(': ').replace(/\.? Message \|\|.*$/u, ''), rows: rows.map(rowOf) }
+    return {
+      name: file.replace('.txt', ''),
+      about: head
+        .split(': ')
+        .slice(1)
+        .join(': ')
+        .replace(/\.? Message \|\|.*$/u, ''),
+      rows: rows.map(rowOf),
+    }
   })

@@ -5,7 +5,11 @@ import type { BirdRef, Question } from '../../core/question.ts'
 
 /** `Rhode Island Red[heritage]{S/s+}`, `?=(A x B)` for a cross-bred bird, `?` where no breed is told. */
 export function printBird({ breed, line, genotype, cross, name }: BirdRef): string {
-  const genes = genotype ? `{${Object.values(genotype).map((pair) => pair.join('/')).join(' ')}}` : ''
+  const genes = genotype
+    ? `{${Object.values(genotype)
+        .map((pair) => pair.join('/'))
+        .join(' ')}}`
+    : ''
   const parents = cross ? `=(${printBird(cross.sire)} x ${printBird(cross.dam)})` : ''
   return `${breed ?? '?'}${line ? `[${line}]` : ''}${genes}${parents}${name ? `"${name}"` : ''}`
 }

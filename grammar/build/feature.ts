@@ -1,0 +1,74 @@
+// grammar/build/feature.ts: what is said of a bird in several words: what it carries or lacks, what stands in brackets, its egg.
+import { bodyOf, unwrapped, type Made, type Wrapped } from './body.ts'
+import { isToken, spanOf, tokensIn, type Reject, type Words } from './words.ts'
+import type { Carried, MatingSaid } from '../saying.ts'
+import type { Token } from '../token.ts'
+
+/** "no bars". */
+export const without = ([not, name]: [Token, Words]): Made => {
+  const tokens = tokensIn(name)
+  return { ...spanOf([not, ...tokens]), lacks: tokens }
+}
+
+const carries =
+  (copies: 1 | 2) =>
+  ([word, what]: [Token, Words], _at: number, reject: Reject): Made | Reject => {
+    const tokens = tokensIn(what)
+    if (tokens[0]?.gap) return reject
+    const carried: readonly Carried[] = [{ copies, what: tokens }]
+    return { ...spanOf([word, ...tokens]), carried }
+  }
+export const carriesOne = carries(1)
+export const carriesTwo = carries(2)
+export const split = ([word]: [Token]): Made => ({ ...spanOf([word]), split: true })
+
+const isMade = (word: unknown): word is Made => typeof word === 'object' && word !== null && 'gap' in word
+const piecesIn = (notes: Words): readonly (Token | Made)[] => {
+  if (Array.isArray(notes)) return notes.flatMap(piecesIn)
+  if (isToken(notes)) return notes.type === 'comma' ? [] : [notes]
+  return isMade(notes) ? [notes] : []
+}
+
+/** "(show line, blue)". */
+export const noted = ([open, notes, close]: [Token, Words, Token]): Made => {
+  const merged = piecesIn(notes).map(bodyOf)
+  return {
+    ...spanOf([open, close]),
+    bracket: true,
+    parts: merged.flatMap(({ parts }) => parts),
+    lacks: merged.flatMap(({ lacks }) => lacks),
+    carried: merged.flatMap(({ carried }) => carried),
+  }
+}
+/** "(Delaware x NH) hen". */
+export const bracketed = ([open, cross, close]: [Token, MatingSaid, Token]): Made => ({
+  ...spanOf([open, close]),
+  cross,
+})
+
+/** "with muffs", "with one copy of the blue egg gene". */
+export const having = <T>([over, feature]: [Token, Wrapped<T>], _at: number, reject: Reject): T | Reject =>
+  over.type === 'over' && over.weak && over.word.startsWith('w') ? unwrapped(feature) : reject
+/** "black hens with bars". */
+export const havingColour = ([over, colour]: [Token, Token], at: number, reject: Reject): Token | Reject =>
+  /^(?:bars|barring|stripes|crests?|beards?|tufts)$/u.test(colour.word) ? having([over, colour], at, reject) : reject
+
+const isShell = (token: Token | undefined): boolean => token?.type === 'goal' && token.goal.endsWith('-eggs')
+/** "a roo from a blue egg". */
+export const fromEgg = ([from, egg]: [Token, Token], _at: number, reject: Reject): Made | Reject =>
+  isShell(egg) ? { ...spanOf([from, egg]), parts: [egg] } : reject
+/** "blue egg rooster". */
+export const eggBird = (words: Words, _at: number, reject: Reject): Made | Reject => {
+  const tokens = tokensIn(words)
+  return isShell(tokens[0]) && tokens[1]?.gap === false ? { ...spanOf(tokens), parts: tokens } : reject
+}
+
+/** ", s+/s+ Co/Co"; ", one barring gene". */
+export const afterComma = <T>(words: readonly [...unknown[], Wrapped<T>]): T => unwrapped(lastOf(words))
+const lastOf = <T>(words: readonly [...unknown[], T]): T => {
+  const [last] = words.slice(-1) as unknown as readonly [T]
+  return last
+}
+/** "that is Lav+/lav". */
+export const thatIs = ([, gene]: [Token, Token], _at: number, reject: Reject): Token | Reject =>
+  gene.gap ? reject : gene
