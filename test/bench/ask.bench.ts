@@ -75,13 +75,13 @@ for (const { text, p50 } of slowest.toSorted((a, b) => b.p50 - a.p50).slice(0, 5
 
 /** Says at the end of a process what it took: most memory in KB, processor time in us. */
 const hook =
-  'data:text/javascript,process.on("exit",()=>{const{maxRSS,userCPUTime,systemCPUTime}=process.resourceUsage();process.stderr.write(maxRSS+" "+(userCPUTime+systemCPUTime))})'
+  'data:text/javascript,process.on("exit",()=>{const{maxRSS,userCPUTime,systemCPUTime}=process.resourceUsage();process.stderr.write(maxRSS+","+(userCPUTime+systemCPUTime))})'
 type Start = { readonly wall: number; readonly cpu: number; readonly memory: number }
 function start(): Start {
-  const argv = ['--max-semi-space-size=1', '--import', hook, 'bot/launch.js', 'ask.ts', messages[0]!]
+  const argv = ['--max-semi-space-size=2', '--import', hook, 'bot/launch.js', 'ask.ts', messages[0]!]
   const began = performance.now()
   const { stderr } = spawnSync(process.execPath, argv, { encoding: 'utf8' })
-  const [memory = NaN, cpu = NaN] = stderr.split(' ').map(Number)
+  const [memory = NaN, cpu = NaN] = stderr.split(',').map(Number)
   return { wall: performance.now() - began, cpu: cpu / 1000, memory: memory / 1024 }
 }
 const middle = (numbers: readonly number[]): number => numbers.toSorted((a, b) => a - b)[numbers.length >> 1] ?? NaN
