@@ -12,7 +12,10 @@ import { assumptionWords, birdsOf, nothingElse, uniqueSources } from './parts.ts
 
 export function answerCarrier(question: CarrierQuestion): CarrierAnswer {
   const debated = debatedAllele(question.allele, question.locus)
-  const flock = withBird(question.flock, question.of, question.allele, question.locus)
+  const named = withBird(question.flock, question.of, question.allele, question.locus)
+  const unsexed =
+    debated.on === 'Z' && members(named, debated).some(({ name, sex }) => name === question.of && sex === 'U')
+  const flock = unsexed ? asCock(named, question.of) : named
   const told = members(flock, debated).map((one) => (one.name === question.of ? unseenIn(debated, one) : one))
   const bird = told.find(({ name }) => name === question.of)!
   const { taken, ...found } = find(debated, told, bird)
@@ -23,7 +26,13 @@ export function answerCarrier(question: CarrierQuestion): CarrierAnswer {
     ...nothingElse,
     ...found,
     ...(rivals.length > 1 ? { summary: fatherVerdict(rivals) } : {}),
-    assumptions: [...assumptionWords(question.assumed), ...taken],
+    assumptions: [
+      ...assumptionWords(question.assumed),
+      ...(unsexed
+        ? [`${question.of} is a cock: a hen has one Z, shows what is on it and carries nothing there unseen`]
+        : []),
+      ...taken,
+    ],
     assumed: question.assumed,
     sources: uniqueSources((loci as Readonly<Record<string, Locus>>)[question.locus]?.sources ?? []),
     ...birdsOf({ birds: [asked] }),
@@ -33,6 +42,12 @@ export function answerCarrier(question: CarrierQuestion): CarrierAnswer {
     rivals,
   }
 }
+
+/** What nobody told of a bird's sex is no chance among chicks: only of a cock is there anything to ask on the Z. */
+const asCock = (flock: Flock, name: string): Flock => ({
+  ...flock,
+  birds: flock.birds.map((bird) => (bird.name === name ? { ...bird, sex: 'M' as const } : bird)),
+})
 
 /** The flock with the bird asked about in it. That it carries the allele is the question, even where it is put as a fact. */
 function withBird(flock: Flock, name: string, allele: string, locus: string): Flock {

@@ -4,7 +4,7 @@ import { nameOfBird, seenBird } from '../cross/seen.ts'
 import type { BirdRef, ParentsQuestion } from '../question.ts'
 import { assumptionWords, birdsOf, fitting, nothingElse } from './parts.ts'
 import { canLay, unnamedDam, unnamedSire } from './parents/egg.ts'
-import { seenChicks, type Weighed, weighPair } from './parents/evidence.ts'
+import { isByDefault, misread, seenChicks, type Weighed, weighPair } from './parents/evidence.ts'
 import { rulesOut, whyNot } from './parents/rule.ts'
 
 /** What a shell of the wrong colour leaves of the odds: eggs get under other hens. */
@@ -22,7 +22,10 @@ export function answerParents(question: ParentsQuestion): ParentsAnswer {
   const chicks = seenChicks(question.chicks)
   const sires = question.sires.length > 0 ? question.sires : [unnamedSire]
   const dams = question.dams.length > 0 ? question.dams : [unnamedDam(egg)]
-  const weighed = sires.flatMap((sire) => dams.map((dam) => weighPair({ sire, dam }, chicks)))
+  const pairs = sires.flatMap((sire) => dams.map((dam) => ({ sire, dam })))
+  const first = pairs.map((pair) => weighPair(pair, chicks))
+  const unaccounted = first.every((one) => isByDefault(one) || one.shares.some((share) => share === 0))
+  const weighed = unaccounted ? pairs.map((pair) => weighPair(pair, chicks, misread)) : first
   const scaled = weighed.map((one) => ({ one, weight: one.weight * (canLay(one.pair.dam, egg) ? 1 : wrongShell) }))
   const whole = scaled.reduce((sum, { weight }) => sum + weight, 0)
   const ranked = scaled
@@ -75,9 +78,10 @@ const oddsOf = (bird: BirdRef, part: 'sire' | 'dam', ranked: readonly Odds[]): n
   ranked.filter(({ one }) => one.pair[part] === bird).reduce((sum, { odds }) => sum + odds, 0)
 
 /** 'all of its chicks look so', 'about 25 in 100 of its chicks look so'. */
-function whyWords({ shares, loose }: Weighed): string {
+function whyWords(one: Weighed): string {
+  const { shares } = one
   const share = Math.min(...shares)
-  if (loose && share < 0.1) return 'Possible: such a bird may be of any colour.'
+  if (isByDefault(one)) return 'Possible: such a bird may be of any colour.'
   if (share > 0.995) return 'All their chicks look so.'
   if (share === 0) return 'None of their chicks should look so.'
   return share < 0.01
@@ -101,6 +105,9 @@ function verdict({ sires, dams }: ParentsQuestion, ranked: readonly Odds[]): str
     const role = part === 'sire' ? 'father' : 'mother'
     if (second === undefined) return birds.length === 1 ? `${nameOfBird(first!.bird)} can be the ${role}` : ''
     const name = nameOfBird(first!.bird)
+    const top = ranked.find(({ one }) => one.pair[part] === first!.bird)
+    if (top && isByDefault(top.one))
+      return `only ${name}, of any colour, is not ruled out as ${role}; nothing speaks for it`
     if (first!.odds > 0.99) return `${name} is the ${role}, as far as looks tell`
     if (first!.odds >= clear) return `${name} is most likely the ${role}`
     return first!.odds - second.odds < 0.05

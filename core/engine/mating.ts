@@ -8,7 +8,7 @@ import { f64 } from './num.ts'
  * How the alleles of a bird lie on its two strands where it has two unlike ones at several loci of a
  * group: `coupling` = the dominant ones together, `repulsion` = turn about, in map order.
  */
-type Phase = 'coupling' | 'repulsion'
+export type Phase = 'coupling' | 'repulsion'
 
 /**
  * A parent of known genotype (loci not listed are wild), or one bred from a mating, whose `genotype` is
@@ -18,7 +18,8 @@ type Phase = 'coupling' | 'repulsion'
 export type Parent =
   | {
       readonly genotype: Genotype
-      readonly phase?: Phase | undefined
+      /** Of all groups alike, or by a locus of the group. Not told: either phase, equally likely. */
+      readonly phase?: Phase | Readonly<Record<string, Phase>> | undefined
       readonly name?: string | undefined
       readonly cross?: never
     }

@@ -1,6 +1,6 @@
 // core/engine/parent.ts: what a parent of known genotype, or one bred from a mating, hands on of a linkage group.
 import type { Genotype, Sex } from '../vocabulary.ts'
-import { dominantFirst, type Hatches, type Listed, type Mating, type Parent, wildPair } from './mating.ts'
+import { dominantFirst, type Hatches, type Listed, type Mating, type Parent, type Phase, wildPair } from './mating.ts'
 import { type Gamete, gametes } from './meiosis.ts'
 import { f64 } from './num.ts'
 
@@ -27,8 +27,9 @@ function germsOfKnown(parent: Known, sex: Sex, listed: Listed): readonly Germ[] 
   if (sex === 'F' && listed.on === 'Z') return [{ alleles: one, p: 1 }]
   const unlike = one.filter((allele, i) => allele !== other[i]).length
   if (unlike === 0) return [{ alleles: one, p: 1 }]
-  if (unlike === 1 || parent.phase === 'coupling') return gametes(one, other, listed.r, f64)
-  if (parent.phase === 'repulsion') return gametes(...turnAbout(one, other), listed.r, f64)
+  const phase = phaseIn(parent, listed)
+  if (unlike === 1 || phase === 'coupling') return gametes(one, other, listed.r, f64)
+  if (phase === 'repulsion') return gametes(...turnAbout(one, other), listed.r, f64)
   return gametes(
     one,
     other,
@@ -36,6 +37,9 @@ function germsOfKnown(parent: Known, sex: Sex, listed: Listed): readonly Germ[] 
     f64,
   ) // any phase, equally likely
 }
+
+const phaseIn = ({ phase }: Known, { loci }: Listed): Phase | undefined =>
+  typeof phase === 'object' ? loci.map((locus) => phase[locus]).find((told) => told !== undefined) : phase
 
 /** The alleles as the genotype lists them: dominant ones on the one strand. A hen has a Z on `one` alone. */
 function strandsOf({ genotype }: Known, { loci }: Listed): { readonly one: Strand; readonly other: Strand } {
@@ -47,8 +51,9 @@ function strandsOf({ genotype }: Known, { loci }: Listed): { readonly one: Stran
 export function diplotypesOfKnown(parent: Known, sex: Sex, listed: Listed): readonly Diplotype[] {
   const { one, other } = strandsOf(parent, listed)
   if (sex === 'F' && listed.on === 'Z') return [{ one, other: undefined, p: 1 }]
-  if (parent.phase === 'coupling') return [{ one, other, p: 1 }]
-  if (parent.phase === 'repulsion') return [turnAbout(one, other)].map(([a, b]) => ({ one: a, other: b, p: 1 }))
+  const phase = phaseIn(parent, listed)
+  if (phase === 'coupling') return [{ one, other, p: 1 }]
+  if (phase === 'repulsion') return [turnAbout(one, other)].map(([a, b]) => ({ one: a, other: b, p: 1 }))
   const [, ...free] = one.flatMap((allele, i) => (allele === other[i] ? [] : [i])) // the first unlike locus may stay
   const ways = free.reduce<(readonly [Strand, Strand])[]>(
     (made, i) => made.flatMap(([a, b]) => [[a, b] as const, [a.with(i, b[i]!), b.with(i, a[i]!)] as const]),

@@ -19,6 +19,8 @@ export const seenChicks = (chicks: ParentsQuestion['chicks']): readonly SeenChic
 
 /** A word used wrongly, a chick under the wrong hen: so much stays possible. */
 const slip = 0.002
+/** And so much where no bird of known colour accounts for the chicks: then the look itself may well be read otherwise. */
+export const misread = 0.02
 /** So much for any colour where a breed has none of its own, and the cases are but the commonest of many. */
 const anyColourShare = 0.05
 
@@ -46,7 +48,7 @@ function anyColour({ breed, cross, line }: BirdRef): boolean {
  * The chance of chicks such as these from a pair, averaged over what is not known of the parents.
  * `shares`: for each kind of chick seen, the share of the pair's chicks that look so.
  */
-export function weighPair(pair: Pair, chicks: readonly SeenChicks[]): Weighed {
+export function weighPair(pair: Pair, chicks: readonly SeenChicks[], slipped = slip): Weighed {
   const { cases } = mate(pair.sire, pair.dam, { hen: false, reverse: false })
   const loose = anyColour(pair.sire) || anyColour(pair.dam)
   const chance = (one: Case, { wanted, sex }: SeenChicks): number => {
@@ -58,13 +60,16 @@ export function weighPair(pair: Pair, chicks: readonly SeenChicks[]): Weighed {
           sex,
         )
       : looks
-    return slip + (1 - slip) * ((1 - anyColourShare) * looks + anyColourShare * form)
+    return slipped + (1 - slipped) * ((1 - anyColourShare) * looks + anyColourShare * form)
   }
   const all = (one: Case): number => chicks.reduce((p, seen) => p * chance(one, seen) ** seen.count, 1)
   const weight = cases.reduce((sum, one) => sum + one.weight * all(one), 0)
   const shares = chicks.map(({ wanted, sex }) => shareOf(cases, wanted, sex))
   return { pair, weight, shares, cases, loose }
 }
+
+/** Nothing speaks for this pair but that one of them may be of any colour. */
+export const isByDefault = ({ loose, shares }: Weighed): boolean => loose && Math.min(...shares) < 0.1
 
 /** The share of a pair's chicks that look so. */
 export const shareOf = (cases: readonly Case[], wanted: readonly Wanted[], sex: Sex | undefined): number =>

@@ -306,3 +306,13 @@ describe('two rivals for the father', () => {
     expect(answer.summary).toBe('The chicks do not tell Bert from Max.')
   })
 })
+
+describe('a bird of no told sex, for what is on the Z', () => {
+  const tom: FlockBird = { name: 'Tom', sex: 'M', carries: { choc: true }, shows: { choc: false } }
+  const ivy: FlockBird = { name: 'Ivy', sex: 'F', shows: { choc: false } }
+  test('is taken for a cock, and that is said: its sex is no chance among chicks', () => {
+    const answer = ask('Rex', 'choc', [tom, ivy, { name: 'Rex', sire: 'Tom', dam: 'Ivy' }])
+    expect(answer.nowFraction).toBe('1/2')
+    expect(answer.assumptions[0]).toMatch(/^Rex is a cock: a hen has one Z/u)
+  })
+})

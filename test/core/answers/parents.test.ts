@@ -62,6 +62,17 @@ describe('one glance is enough', () => {
     expect(out(answer)).toEqual(['Rhode Island Red: no chick of hers is yellow'])
     expect(answer.candidates.map(({ dam }) => dam.breed)).toContain('Easter Egger')
   })
+  test('a look that no bird of known colour gives: one of any colour does not win by default', () => {
+    const answer = ask(
+      [{ look: 'lavender' }],
+      ['Rhode Island Red'],
+      ['Rhode Island Red', 'Easter Egger', 'Black Australorp'],
+    )
+    expect(answer.summary).toContain(
+      'only Easter Egger, of any colour, is not ruled out as mother; nothing speaks for it',
+    )
+    expect(answer.candidates[0]!.odds).toBeLessThan(0.75)
+  })
   test('a comb tells what colour does not', () => {
     const answer = ask([{ comb: 'rose' }], ['Black Orpington'], ['Black Wyandotte', 'Black Australorp'])
     expect(best(answer)).toBe('Black Orpington x Black Wyandotte')
