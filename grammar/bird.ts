@@ -164,7 +164,7 @@ const isSaidOf = (part: Token, breed: Token): boolean =>
 
 /** A fine-barred Rock is a barred one. */
 const barredLine = (bird: BirdSaid, family: string): readonly Colour[] =>
-  family === 'Plymouth Rock' && bird.parts.some((part) => part.type === 'line' && /barred$/u.test(part.line))
+  family === 'Plymouth Rock' && bird.parts.some((part) => part.type === 'line' && part.line.endsWith('barred'))
     ? ['barred']
     : []
 

@@ -1,5 +1,6 @@
 // grammar/concepts.ts: what a message is about, from the phrases in it, wherever they stand.
 import { phrases } from './lexicon.ts'
+import { entries } from './words/entries.ts'
 import { conceptWords, type Concept } from './words/concepts.ts'
 
 type Node = { readonly next: Map<string, Node>; readonly here: Set<Concept> }
@@ -7,10 +8,10 @@ const fresh = (): Node => ({ next: new Map(), here: new Set() })
 const root = fresh()
 const beginnings: { readonly start: string; readonly concept: Concept }[] = []
 
-for (const [concept, list] of Object.entries(conceptWords))
+for (const [concept, list] of entries(conceptWords))
   for (const text of phrases(list)) {
     if (text.endsWith('*')) {
-      beginnings.push({ start: text.slice(0, -1), concept: concept as Concept })
+      beginnings.push({ start: text.slice(0, -1), concept })
       continue
     }
     let node = root
@@ -19,7 +20,7 @@ for (const [concept, list] of Object.entries(conceptWords))
       node.next.set(word, next)
       node = next
     }
-    node.here.add(concept as Concept)
+    node.here.add(concept)
   }
 
 /** How often each concept is touched. `words` are folded; signs between them part nothing. */

@@ -193,7 +193,7 @@ function corrected(base: CrossQuestion, reading: Reading): CrossQuestion | undef
 const isSameBird = (said: BirdRef, bird: BirdRef, family: boolean): boolean =>
   said.breed === bird.breed ||
   (family && familyOf(said.breed ?? '') === familyOf(bird.breed ?? '') && said.breed !== undefined) ||
-  (/ bird$/u.test(said.breed ?? '') &&
+  ((said.breed ?? '').endsWith(' bird') &&
     (bird.breed ?? '').toLowerCase().includes((said.breed ?? '').toLowerCase().replace(' bird', '')))
 /** "split too": to what the other bird shows. */
 const splitLike = ({ breed, genotype }: BirdRef): BirdRef['genotype'] => {

@@ -1,9 +1,10 @@
 // grammar/lexicon.ts: every phrase that has a meaning here, found word by word, the longest first.
 import { bareNames, breeds } from '../core/breeds.ts'
 import { aspectWords, goalWords } from './words/asked.ts'
-import { colourWords, type Colour } from './words/colours.ts'
+import { colourWords } from './words/colours.ts'
 import { languages } from './words/languages.ts'
-import { lineWords, type SaidLine } from './words/lines.ts'
+import { lineWords } from './words/lines.ts'
+import { entries } from './words/entries.ts'
 import * as matings from './words/matings.ts'
 import { nicknames } from './words/nicknames.ts'
 import { risky as riskyWords } from './words/risky.ts'
@@ -12,8 +13,7 @@ import { fillers, smallWords } from './words/small.ts'
 import { species } from './words/species.ts'
 import { traits } from './words/traits.ts'
 import { fold } from './normalise.ts'
-import type { Aspect, Goal } from '../core/question.ts'
-import type { Kin, Meaning, Plain } from './token.ts'
+import type { Meaning } from './token.ts'
 
 /** A phrase as the words of the message are compared with it: folded, hyphens and slashes as blanks. */
 export const phrase = (text: string): string => fold(text.replace(/[-/]/gu, ' ')).replace(/\s+/gu, ' ').trim()
@@ -45,10 +45,11 @@ const putAll = (list: string, meaning: Meaning): void => phrases(list).forEach((
 
 function putSmall(): void {
   putAll(fillers, { type: 'filler' })
-  for (const [type, list] of Object.entries(smallWords)) putAll(list, { type: type as Plain })
+  for (const [type, list] of entries(smallWords)) putAll(list, { type })
   putAll(matings.over, { type: 'over', weak: false })
   putAll(matings.overWeak, { type: 'over', weak: true })
-  for (const type of ['under', 'and', 'or', 'cross', 'between', 'outOf', 'by'] as const) putAll(matings[type], { type })
+  const { under, and, or, cross, between, outOf, by } = matings
+  for (const [type, list] of entries({ under, and, or, cross, between, outOf, by })) putAll(list, { type })
   putAll(matings.generation, { type: 'generation', generation: 1 })
   putAll(matings.generation2, { type: 'generation', generation: 2 })
 }
@@ -63,8 +64,9 @@ function putSexes(): void {
   putAll(sexes.fathers, { type: 'cock', many: true, parent: true })
   putAll(sexes.mothers, { type: 'hen', many: true, parent: true })
   putAll(sexes.mother, { type: 'hen', many: false, parent: true })
-  for (const kin of ['daughter', 'son', 'sibling', 'grandchild', 'grandfather', 'grandmother'] as const satisfies Kin[])
-    putAll(sexes[kin], { type: 'kin', kin })
+  const { daughter, son, sibling, grandchild, grandfather, grandmother } = sexes
+  for (const [kin, list] of entries({ daughter, son, sibling, grandchild, grandfather, grandmother }))
+    putAll(list, { type: 'kin', kin })
 }
 
 function putForeign(): void {
@@ -83,8 +85,8 @@ function putForeign(): void {
 }
 
 function putAsked(): void {
-  for (const [aspect, list] of Object.entries(aspectWords)) putAll(list, { type: 'aspect', aspect: aspect as Aspect })
-  for (const [goal, list] of Object.entries(goalWords)) putAll(list, { type: 'goal', goal: goal as Goal })
+  for (const [aspect, list] of entries(aspectWords)) putAll(list, { type: 'aspect', aspect })
+  for (const [goal, list] of entries(goalWords)) putAll(list, { type: 'goal', goal })
 }
 
 /** Word by word also in the plural: `Barred Rocks`, `silkies`. */
@@ -118,8 +120,8 @@ putSexes()
 for (const [id, { said }] of Object.entries(traits)) putAll(said, { type: 'trait', trait: id })
 putBreeds()
 putAll(goalWords.sexable, { type: 'sexlink' })
-for (const [line, list] of Object.entries(lineWords)) putAll(list, { type: 'line', line: line as SaidLine })
-for (const [colour, list] of Object.entries(colourWords)) putAll(list, { type: 'colour', colour: colour as Colour })
+for (const [line, list] of entries(lineWords)) putAll(list, { type: 'line', line })
+for (const [colour, list] of entries(colourWords)) putAll(list, { type: 'colour', colour })
 
 export const isRisky: (text: string) => boolean = (
   (set) => (text: string) =>

@@ -104,7 +104,7 @@ noted -> %open notes %close      {% feature.noted %}
        | %comma %gene            {% feature.afterComma %}
        | %comma carried          {% feature.afterComma %}
        | %comma %trait            {% feature.afterComma %}
-       | %comma %number %trait    {% feature.afterComma %}         # , one barring gene
+       | %comma %number %trait    {% feature.afterNumber %}         # , one barring gene
        | %is %gene                {% feature.thatIs %}             # that is Lav+/lav
        | %over %trait             {% feature.having %}              # with muffs
        | %over carried            {% feature.having %}

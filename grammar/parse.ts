@@ -27,6 +27,7 @@ type Parser<T> = {
 }
 
 function parserOf<T>(grammar: nearley.Grammar): Parser<T> {
+  // oxlint-disable-next-line typescript/no-unsafe-type-assertion -- its types know neither lists of tokens nor its table
   const parser = new nearley.Parser(grammar) as unknown as Parser<T>
   parser.reportError = () => 'no saying goes on so' // nearley's own report walks the whole table
   return parser

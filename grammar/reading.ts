@@ -5,6 +5,7 @@ import { sceneOf, type Scene } from './scene.ts'
 import { tokensOf } from './tokens.ts'
 import { typed } from './typed.ts'
 import { languages, type Language } from './words/languages.ts'
+import { entries } from './words/entries.ts'
 import { phrases } from './lexicon.ts'
 import type { Correction, Token } from './token.ts'
 import type { Manner } from '../core/question.ts'
@@ -139,7 +140,7 @@ function parsed(clauses: readonly (readonly Token[])[]): readonly (readonly Read
 
 const small: ReadonlyMap<string, readonly Language[]> = (() => {
   const found = new Map<string, Language[]>()
-  for (const [language, words] of Object.entries(languages) as [Language, (typeof languages)[Language]][])
+  for (const [language, words] of entries(languages))
     for (const list of Object.values(words))
       for (const word of phrases(list)) found.set(word, [...(found.get(word) ?? []), language])
   return found

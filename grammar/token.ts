@@ -75,7 +75,6 @@ export type Token = Spot &
     | { readonly type: 'money'; readonly value: number; readonly currency: string }
     | { readonly type: 'stop'; readonly asks: boolean }
   )
-type TokenType = Token['type']
 
 /** A word that was read as another: said when it matters. */
 export type Correction = { readonly said: string; readonly taken: string; readonly rival?: string }

@@ -1,27 +1,30 @@
 // grammar/tokens.ts: cuts a normalised message into words, numbers, prices, gene symbols and signs. Blanks die here.
 import moo from 'moo'
 
-export type RawType =
-  | 'gene'
-  | 'money'
-  | 'number'
-  | 'word'
-  | 'times'
-  | 'plus'
-  | 'and'
-  | 'slash'
-  | 'comma'
-  | 'open'
-  | 'close'
-  | 'is'
-  | 'male'
-  | 'female'
-  | 'egg'
-  | 'chick'
-  | 'stop'
-  | 'ask'
-  | 'dash'
-  | 'sign'
+const rawTypes = [
+  'gene',
+  'money',
+  'number',
+  'word',
+  'times',
+  'plus',
+  'and',
+  'slash',
+  'comma',
+  'open',
+  'close',
+  'is',
+  'male',
+  'female',
+  'egg',
+  'chick',
+  'stop',
+  'ask',
+  'dash',
+  'sign',
+] as const
+export type RawType = (typeof rawTypes)[number]
+const isRawType = (type: string): type is RawType => rawTypes.some((known) => known === type)
 
 /** `at` counts UTF-16 units from the start of the message. */
 export type Raw = { readonly type: RawType; readonly text: string; readonly at: number }
@@ -75,7 +78,7 @@ export function tokensOf(text: string, most: number): readonly Raw[] {
   lexer.reset(text)
   for (const token of lexer) {
     if (token.type === undefined || token.type === 'blank') continue
-    found.push({ type: token.type as RawType, text: token.text, at: token.offset })
+    if (isRawType(token.type)) found.push({ type: token.type, text: token.text, at: token.offset })
     if (found.length >= most) break
   }
   return found

@@ -26,7 +26,7 @@ function isGenotype(text: string, among: boolean): boolean {
   const known = halves.map((half) => lociOfAllele(half)?.locus).filter((locus) => locus !== undefined)
   if (!text.includes('/')) return known.length > 0 || readPair(text).ok
   if (readPair(text).ok || (known.length === halves.length && new Set(known).size === 1)) return true
-  const marked = /[+^-]/u.test(text) || /^([a-z])\/\1$/iu.test(text) || /\/W$/u.test(text)
+  const marked = /[+^-]/u.test(text) || /^([a-z])\/\1$/iu.test(text) || text.endsWith('/W')
   return (
     (marked || among) &&
     (known.length > 0 || (marked && halves.every((half) => half.replace(/[+^-]/gu, '').length <= 2)))

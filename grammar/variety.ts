@@ -2,6 +2,7 @@
 import { bareNames, breedNamed, breeds, type Breed } from '../core/breeds.ts'
 import { fold } from './normalise.ts'
 import { colourWords, type Colour } from './words/colours.ts'
+import { entries } from './words/entries.ts'
 import { phrases } from './lexicon.ts'
 import { species } from './words/species.ts'
 import type { ToldGenotype } from '../core/question.ts'
@@ -15,8 +16,8 @@ export type Varieties = {
   readonly genotype?: ToldGenotype
 }
 
-const colourPhrases: readonly (readonly [string, Colour])[] = Object.entries(colourWords).flatMap(([colour, list]) =>
-  phrases(list).map((words) => [` ${words} `, colour as Colour] as const),
+const colourPhrases: readonly (readonly [string, Colour])[] = entries(colourWords).flatMap(([colour, list]) =>
+  phrases(list).map((words) => [` ${words} `, colour] as const),
 )
 
 /** The colour words of a catalogue name: `Blue Laced Red Wyandotte` -> blue, laced, red. */

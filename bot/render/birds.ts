@@ -1,5 +1,4 @@
 // bot/render/birds.ts: a bird's name as a keeper would say it.
-import { and } from './numbers.ts'
 import type { BirdSeen } from '../../core/answer.ts'
 
 const lineWords: Readonly<Record<string, string>> = {
@@ -34,5 +33,3 @@ export function matingName(sire: BirdSeen, dam: BirdSeen): string {
   const [cock, hen] = [birdName(sire), birdName(dam)]
   return cock === hen ? `${cock}, mated among themselves` : `${cock} over ${hen}`
 }
-
-export const birdNames = (birds: readonly BirdSeen[]): string => and(birds.map(birdName))

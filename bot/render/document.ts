@@ -15,9 +15,6 @@ export const line = (...pieces: readonly Piece[]): Block => ({ kind: 'line', lin
 export const bullets = (items: readonly Line[]): Block => ({ kind: 'list', numbered: false, items })
 export const numbered = (items: readonly Line[]): Block => ({ kind: 'list', numbered: true, items })
 
-/** Nothing where the words are empty: `...maybe(words)` leaves no blank line. */
-export const maybe = (words: string | null | undefined): readonly Block[] => (words ? [line(words)] : [])
-
 /** The first words of a block as plain text. */
 export const plain = (piece: Piece): string =>
   typeof piece === 'string' ? piece : 'strong' in piece ? piece.strong : piece.faint

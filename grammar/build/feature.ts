@@ -63,12 +63,10 @@ export const eggBird = (words: Words, _at: number, reject: Reject): Made | Rejec
   return isShell(tokens[0]) && tokens[1]?.gap === false ? { ...spanOf(tokens), parts: tokens } : reject
 }
 
-/** ", s+/s+ Co/Co"; ", one barring gene". */
-export const afterComma = <T>(words: readonly [...unknown[], Wrapped<T>]): T => unwrapped(lastOf(words))
-const lastOf = <T>(words: readonly [...unknown[], T]): T => {
-  const [last] = words.slice(-1) as unknown as readonly [T]
-  return last
-}
+/** ", s+/s+ Co/Co". */
+export const afterComma = <T>([, piece]: [Token, Wrapped<T>]): T => unwrapped(piece)
+/** ", one barring gene". */
+export const afterNumber = <T>([, , piece]: [Token, Token, Wrapped<T>]): T => unwrapped(piece)
 /** "that is Lav+/lav". */
 export const thatIs = ([, gene]: [Token, Token], _at: number, reject: Reject): Token | Reject =>
   gene.gap ? reject : gene

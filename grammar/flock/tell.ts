@@ -73,7 +73,7 @@ function tellIs(flock: Flock, { of, bird: said, not }: Extract<Kinship, { kind: 
     ...(carried.length > 0 ? { carries: marked(carried, !not) } : {}),
   })
 }
-const isDescribed = (breed: string): boolean => / bird$/u.test(breed)
+const isDescribed = (breed: string): boolean => breed.endsWith(' bird')
 
 function tellBrood(flock: Flock, { pair, counts }: Extract<Kinship, { kind: 'brood' }>): Flock {
   const { sire = '', dam = '' } = pairOf(flock, pair)
@@ -90,14 +90,12 @@ function tellBrood(flock: Flock, { pair, counts }: Extract<Kinship, { kind: 'bro
   )
   const chicks = looks.map(({ count, after }) => ({
     count,
-    look: `${
-      after.some(({ type }) => type === 'not')
-        ? 'clear'
-        : after
-            .filter(({ type }) => type === 'colour' || type === 'trait')
-            .map(({ word }) => word)
-            .join(' ')
-    }`,
+    look: after.some(({ type }) => type === 'not')
+      ? 'clear'
+      : after
+          .filter(({ type }) => type === 'colour' || type === 'trait')
+          .map(({ word }) => word)
+          .join(' '),
   }))
   const rest = (all?.count ?? 0) - chicks.reduce((sum, { count }) => sum + count, 0)
   const brood: Brood = { sire, dam, chicks: [...chicks, ...(rest > 0 ? [{ count: rest, look: 'clear' }] : [])] }

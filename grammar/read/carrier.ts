@@ -69,8 +69,8 @@ const flockBird = (bird: Bird, name: string, trait: Trait): FlockBird => {
 
 /** Chicks told, as showing the trait or clear of it. */
 function talliesOf(reading: Reading, trait: Trait): readonly Tally[] {
-  const showsIt = (look: readonly { readonly type: string }[]): boolean =>
-    traitsIn(look as Parameters<typeof traitsIn>[0]).some(
+  const showsIt = (look: readonly Token[]): boolean =>
+    traitsIn(look).some(
       (id) => traits[id]?.allele === trait.allele || (trait.allele === 'I' && id === 'recessive white'),
     )
   const told = reading.scene.tallies.flatMap(({ count, of, look, not }): readonly Tally[] => {

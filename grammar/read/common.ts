@@ -61,16 +61,19 @@ const goalOfAspect: Partial<Readonly<Record<Aspect, Goal>>> = {
 /** "want olive eggers", "for red sexlinks": a named hybrid that is to be made. */
 export const isProduct = (bird: Bird): boolean =>
   isHybrid(bird) && !bird.saidOf.parts.some(({ type }) => ['generation', 'cock', 'hen', 'number', 'my'].includes(type))
-const goalOfName = (name: string): Goal => {
-  const shell =
-    /^(Blue|Green|Olive|White|Brown|Dark)-egg layer$/u.exec(name)?.[1]?.toLowerCase() ??
-    (name === 'Olive Egger' ? 'olive' : undefined)
-  return shell === undefined ? 'sexable' : (`${shell}-eggs` as Goal)
+const goalOfName: Readonly<Record<string, Goal>> = {
+  'Olive Egger': 'olive-eggs',
+  'Blue-egg layer': 'blue-eggs',
+  'Green-egg layer': 'green-eggs',
+  'Olive-egg layer': 'olive-eggs',
+  'White-egg layer': 'white-eggs',
+  'Brown-egg layer': 'brown-eggs',
+  'Dark-egg layer': 'dark-eggs',
 }
 const goalsOfProducts = ({ birds, matings }: Reading['scene']): readonly Goal[] => {
   const all = [...birds, ...matings.flatMap(({ sires, dams }) => [...sires, ...dams])]
   if (all.every(isProduct)) return []
-  return all.filter(isProduct).map(({ ref }) => goalOfName(ref.breed ?? ''))
+  return all.filter(isProduct).map(({ ref }) => goalOfName[ref.breed ?? ''] ?? 'sexable')
 }
 
 /** What is wanted of a choice: the goals told, and the aspects that are goals too. */
@@ -109,7 +112,7 @@ export const isSolid = ({ saidOf, sex }: Bird): boolean =>
   (sex !== undefined && saidOf.parts.some(({ type }) => type === 'colour')) ||
   saidOf.parts.some((part) =>
     part.type === 'colour' &&
-    /s$/u.test(part.word) &&
+    part.word.endsWith('s') &&
     part.word !== 'stripes' &&
     part.word !== 'bars' &&
     part.word !== 'exchequers'
