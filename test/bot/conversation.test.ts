@@ -21,7 +21,7 @@ test('"and the other way round?" is answered for the birds spoken of, an hour la
   const later = said('and the other way round?', { sentAt: noon + day / 24 })
   const turned = talk([cross, later])
   expect(kindsOf(turned)).toEqual(['cross'])
-  expect(textOf(turned)).toContain('Light Sussex over Rhode Island Red')
+  expect(textOf(turned)).toMatch(/Light Sussex[^:]* over Rhode Island Red/)
 })
 
 test('after a day the birds are forgotten', () => {
@@ -35,14 +35,14 @@ test('an edited question changes its answer, and what follows refers to the new 
   expect(turned.out).toMatchObject([{ kind: 'answer', question: cross.id }])
   expect(textOf(turned)).toContain('Barred Plymouth Rock')
   const after = talk([cross, edit, said('and the other way round?')])
-  expect(textOf(after)).toContain('Barred Plymouth Rock over Rhode Island Red')
+  expect(textOf(after)).toMatch(/Barred Plymouth Rock[^:]* over Rhode Island Red/)
 })
 
 test('an edited follow-up is read as the follow-up it was', () => {
   const follow = said('eggs?')
   const turned = talk([cross, follow, edited(follow, 'and the other way round?')])
   expect(turned.out).toMatchObject([{ kind: 'answer', question: follow.id }])
-  expect(textOf(turned)).toContain('Light Sussex over Rhode Island Red')
+  expect(textOf(turned)).toMatch(/Light Sussex[^:]* over Rhode Island Red/)
 })
 
 test('an edit of a message that was not for the bot, now calling it, is answered', () => {
