@@ -15,10 +15,13 @@ import { openKeyFile, type KeyFile } from './matrix/keyFile.ts'
 import { quietSdk } from './matrix/sdkLog.ts'
 import { runSession, type Ending } from './matrix/session.ts'
 import type { House } from './matrix/house.ts'
+import { usualPatience } from './matrix/watch.ts'
 
 export type Parts = {
   readonly serve: (service: Service, incoming: Incoming) => Promise<void>
   readonly draw: Service['draw']
+  /** ms without a word from the server after which the bot starts over; three minutes unless told */
+  readonly patience?: number
 }
 
 const hour = 60 * 60 * 1000 // ms
@@ -36,9 +39,11 @@ function openFiles(folder: string): Files | string {
   return wordedFault(keys.fault)
 }
 
-/** One session after the other until it is to stop, or cannot go on. */
+const deaf = 'Nothing is heard from the server, not even after a new start.'
+
+/** One session after the other until it is to stop, or cannot go on; then a sentence. */
 async function sessions(house: House): Promise<string | undefined> {
-  for (let wasDeaf = false; ;) {
+  for (let isNewStart = false; ; isNewStart = true) {
     const ending: Ending | Error = await runSession(house).catch((error: unknown) =>
       error instanceof Error ? error : new Error(String(error)),
     )
@@ -47,8 +52,8 @@ async function sessions(house: House): Promise<string | undefined> {
       house.log.warn({ error: scrubbed(String(ending)) }, 'the server cannot be reached')
       await sleep(pauseAfterFailure, undefined, { signal: house.stop }).catch(() => undefined)
     } else if (ending.kind === 'fault') return ending.sentence
-    else if (ending.kind === 'deaf' && wasDeaf) return 'Nothing is heard from the server, not even after a new start.'
-    else wasDeaf = ending.kind === 'deaf'
+    else if (ending.kind === 'deaf' && isNewStart && !ending.hasHeard) return deaf
+    else house.log.warn({ why: ending.kind }, 'starting over')
   }
 }
 
@@ -87,7 +92,11 @@ async function run(config: Config, matrix: MatrixConfig, parts: Parts, log: Log)
   }
   const metrics = openMetrics()
   let isReady = (): boolean => false
-  const health = await openHealth(config.health, () => isReady(), metrics.registry)
+  const health = await openHealth(config.health, () => isReady(), metrics.registry).catch(String)
+  if (typeof health === 'string') {
+    log.fatal(`health.port ${config.health.port} cannot be used: ${health}`)
+    return 1
+  }
   log.info({ health: `http://${config.health.host}:${health.port}` }, 'started')
   if (matrix.encryption)
     await installDurableIndexedDb(files.keys, (error) => {
@@ -110,6 +119,7 @@ async function run(config: Config, matrix: MatrixConfig, parts: Parts, log: Log)
     asks,
     store: files.store,
     stop: stopOnSignals(log),
+    patience: usualPatience,
     ...parts,
   })
   clearInterval(tidying)

@@ -1,4 +1,6 @@
 // test/matrix/doors.test.ts: which rooms it enters, follows and leaves. Against the scripted homeserver.
+import { join } from 'node:path'
+import { DatabaseSync } from 'node:sqlite'
 import { expect } from 'vitest'
 import { refusal } from '../homeserver/routes.ts'
 import { me } from '../homeserver/world.ts'
@@ -104,4 +106,20 @@ test('an empty room is left', async ({ yard }) => {
   await yard.settle(room)
   yard.home.world.add(room, { type: 'm.room.member', sender: wren, state_key: wren, content: { membership: 'leave' } })
   await yard.until(() => standing(yard, room) === 'leave')
+})
+
+test('a room that it was put out of is forgotten, on disk too', async ({ yard }) => {
+  const [gone, stays] = [yard.home.world.makeRoom([wren, me]), yard.home.world.makeRoom([wren, me])]
+  const bot = await yard.ready()
+  await yard.settle(gone)
+  yard.home.world.leave(gone)
+  await yard.settle(stays)
+  await bot.stop('SIGTERM')
+  const sql = new DatabaseSync(join(yard.folder, 'henwife.sqlite'))
+  const rows = ['inbox', 'sent', 'memories', 'rooms', 'synced'].flatMap((table) =>
+    sql.prepare(`SELECT room FROM ${table}`).all(),
+  )
+  sql.close()
+  expect(new Set(rows.map(({ room }) => room)).has(gone)).toBe(false)
+  expect(new Set(rows.map(({ room }) => room)).has(stays)).toBe(true)
 })

@@ -2,6 +2,7 @@
 import { expect } from 'vitest'
 import { refusal } from '../homeserver/routes.ts'
 import { me } from '../homeserver/world.ts'
+import { whole } from './with/bot.ts'
 import { isSend, test, wren } from './with/yard.ts'
 
 test('"slow down" is obeyed, and then it sends', async ({ yard }) => {
@@ -80,4 +81,64 @@ test('a fault of its own head costs an answer in the end, but neither the proces
   yard.say(bad, 'throw')
   await bot.says('not sent')
   await yard.settle(good)
+})
+
+test('a server that goes silent makes it not ready, then start over, then end', async ({ yard }) => {
+  const room = yard.home.world.makeRoom([wren, me])
+  const bot = await yard.ready({ ECHO_PATIENCE: '3000' })
+  await yard.settle(room)
+  yard.home.misbehave = ({ path }) => (path === '/sync' ? 'hang' : undefined)
+  await yard.until(() => bot.lines.some(({ msg }) => msg === 'starting over'))
+  expect((await bot.page('/ready')).status).toBe(503)
+  expect(await bot.ended).toEqual({ code: 1, signal: null })
+  expect(bot.lastWords()).toContain('Nothing is heard')
+})
+
+test('a server that was silent for a while is heard again after the new start', async ({ yard }) => {
+  const room = yard.home.world.makeRoom([wren, me])
+  const bot = await yard.ready({ ECHO_PATIENCE: '3000' })
+  await yard.settle(room)
+  let isSilent = true
+  yard.home.misbehave = ({ path }) => (isSilent && path === '/sync' ? 'hang' : undefined)
+  const question = yard.say(room, 'one')
+  await bot.says('starting over')
+  isSilent = false
+  await yard.answered(question)
+  await yard.settle(room)
+  expect(yard.answersTo(question)).toHaveLength(1)
+})
+
+test('"is writing" shows only where an answer takes more than a second, and goes again; what was answered is marked as read', async ({
+  yard,
+}) => {
+  const room = yard.home.world.makeRoom([wren, me])
+  await yard.ready()
+  await yard.settle(room)
+  const typing = (): readonly unknown[] =>
+    yard.home.asked.filter(({ path }) => path.includes('/typing/')).map(({ body }) => body['typing'])
+  expect(typing()).toEqual([])
+  let isFirst = true
+  yard.home.misbehave = (request) => {
+    if (!isSend(request) || !isFirst) return undefined
+    isFirst = false
+    return refusal(429, 'M_LIMIT_EXCEEDED', { retry_after_ms: 1500 })
+  }
+  const question = yard.say(room, 'one')
+  await yard.answered(question)
+  await yard.until(() => typing().length === 2)
+  expect(typing()).toEqual([true, false])
+  await yard.until(() => yard.home.asked.some(({ path }) => path.endsWith(`/receipt/m.read/${question}`)))
+})
+
+test('a picture that cannot be uploaded costs the picture only', { timeout: 60_000 }, async ({ yard }) => {
+  const room = yard.home.world.makeRoom([wren, me])
+  const bot = await yard.ready({}, whole)
+  yard.home.misbehave = ({ path }) => (path === '/upload' ? refusal(413, 'M_TOO_LARGE') : undefined)
+  const first = yard.say(room, 'Rhode Island Red cock over Light Sussex hens')
+  await bot.says('something of ours went wrong')
+  yard.home.misbehave = () => undefined
+  const second = yard.say(room, 'and the other way round?')
+  await yard.until(() => yard.answersTo(second).length === 2)
+  const kinds = [first, second].map((question) => yard.answersTo(question).map(({ content }) => content['msgtype']))
+  expect(kinds).toEqual([['m.notice'], ['m.notice', 'm.image']])
 })

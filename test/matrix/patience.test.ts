@@ -8,7 +8,7 @@ import type { RoomRow } from '../../bot/store/rooms.ts'
 import { lateOf, type Around } from '../../bot/transports/matrix/late.ts'
 import { patientFetch } from '../../bot/transports/matrix/patience.ts'
 import type { Content } from '../../bot/transports/matrix/write.ts'
-import { patience, watchOf } from '../../bot/transports/matrix/watch.ts'
+import { usualPatience as patience, watchOf } from '../../bot/transports/matrix/watch.ts'
 
 /** A server that answers with these statuses in turn, the last one for ever. */
 async function serverOf(statuses: readonly number[]) {
@@ -66,7 +66,7 @@ describe('requests', () => {
 describe('hearing', () => {
   const at = (start = 0) => {
     let now = start
-    return { watch: watchOf(() => now), goOn: (milliseconds: number) => (now += milliseconds) }
+    return { watch: watchOf(() => now, patience), goOn: (milliseconds: number) => (now += milliseconds) }
   }
   test('it hears for three minutes after a sync, and not before the first', () => {
     const { watch, goOn } = at()

@@ -16,6 +16,8 @@ export type House = {
   readonly draw: Service['draw']
   /** Ends the session in order. */
   readonly stop: AbortSignal
+  /** ms without a word from the server after which the bot counts as deaf */
+  readonly patience: number
   /** Handed a new question at each session: is the bot at work and hearing? */
   readonly asks: (isReady: () => boolean) => void
 }

@@ -59,8 +59,15 @@ async function answerInvitations(doors: Doors, me: string, invited: Readonly<Rec
   }
 }
 
-const touches = (answer: SyncAnswer, type: string): boolean =>
-  JSON.stringify(answer.rooms?.join ?? {}).includes(`"${type}"`)
+/** Kinds of events that this sync brought news of. */
+function kindsIn(answer: SyncAnswer): ReadonlySet<unknown> {
+  const parts = Object.values(answer.rooms?.join ?? {}).flatMap(({ timeline, state, ...rest }) => [
+    timeline,
+    state,
+    rest['org.matrix.msc4222.state_after'],
+  ])
+  return new Set(parts.flatMap((part) => (part?.events ?? []).map((event) => Object(event)['type'])))
+}
 
 export function roundsOf(grounds: Grounds): Rounds {
   const { matrix, client, store, worker, log } = grounds
@@ -99,8 +106,9 @@ export function roundsOf(grounds: Grounds): Rounds {
       if (rooms.some(({ gap }) => gap !== undefined)) survived(fillAll())
       for (const { room, messages, joined } of rooms) if (messages.length > 0 || joined) worker.wake(room)
       survived(answerInvitations(doors, me, answer.rooms?.invite ?? {}))
-      if (touches(answer, 'm.room.tombstone')) survived(followMoves())
-      if (touches(answer, 'm.room.member') || touches(answer, 'm.room.encryption'))
+      const kinds = kindsIn(answer)
+      if (kinds.has('m.room.tombstone')) survived(followMoves())
+      if (kinds.has('m.room.member') || kinds.has('m.room.encryption'))
         survived(leaveUnfit(rooms.map(({ room }) => room)))
     },
   }

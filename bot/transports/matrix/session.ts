@@ -17,8 +17,8 @@ import { workerOf, type Worker } from './worker.ts'
 
 export type Ending =
   | { readonly kind: 'stopped' }
-  /** Nothing was heard, not even a fault: worth a new try. */
-  | { readonly kind: 'deaf' }
+  /** Nothing was heard for long, not even a fault: worth a new try, unless nothing was ever heard in this one. */
+  | { readonly kind: 'deaf'; readonly hasHeard: boolean }
   /** The server no longer knows the token: worth signing in again. */
   | { readonly kind: 'signed out' }
   /** The operator must do something. */
@@ -26,7 +26,7 @@ export type Ending =
 
 type Running = { readonly worker: Worker; readonly late: Late; readonly rounds: Rounds }
 
-const lookEvery = 10_000 // ms, for deafness
+const looks = 18 // for deafness, in the time of one patience
 const ownUpEvery = 60_000 // ms
 const stopWithin = 10_000 // ms, for the answers at hand
 
@@ -75,7 +75,7 @@ export async function runSession(house: House): Promise<Ending> {
   const account = await signIn(matrix, store.kept, fetchFn)
   if (!account.ok) return { kind: 'fault', sentence: account.fault }
 
-  const watch = watchOf(Date.now)
+  const watch = watchOf(Date.now, house.patience)
   const opener = openerOf()
   let running: Running | undefined
   const syncStore = new SyncStore(store, {
@@ -118,8 +118,8 @@ export async function runSession(house: House): Promise<Ending> {
     client.on(HttpApiEvent.SessionLoggedOut, () => resolve({ kind: 'signed out' }))
     stop.addEventListener('abort', () => resolve({ kind: 'stopped' }))
     const look = setInterval(() => {
-      if (watch.isDeaf()) resolve({ kind: 'deaf' })
-    }, lookEvery)
+      if (watch.isDeaf()) resolve({ kind: 'deaf', hasHeard: watch.hasHeard() })
+    }, house.patience / looks)
     const confess = setInterval(() => void running?.late.ownUp(), ownUpEvery)
     void startSyncing(client)
     cut.signal.addEventListener('abort', () => {

@@ -9,11 +9,13 @@ export type Watch = {
   readonly isHearing: () => boolean
   /** Neither heard nor failed within the last three minutes. */
   readonly isDeaf: () => boolean
+  readonly hasHeard: () => boolean
 }
 
-export const patience = 180_000 // ms; an idle server ends a sync after 30 s
+/** ms without a word; an idle server ends a sync after 30 s */
+export const usualPatience = 180_000
 
-export function watchOf(now: () => number): Watch {
+export function watchOf(now: () => number, patience: number): Watch {
   let [lastHeard, lastSign] = [-Infinity, now()]
   return {
     heard: () => {
@@ -25,5 +27,6 @@ export function watchOf(now: () => number): Watch {
     },
     isHearing: () => now() - lastHeard < patience,
     isDeaf: () => now() - lastSign >= patience,
+    hasHeard: () => lastHeard > -Infinity,
   }
 }

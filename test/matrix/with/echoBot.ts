@@ -30,4 +30,9 @@ if (!config.ok) {
   process.stderr.write(`${config.fault.join('\n')}\n`)
   process.exit(2)
 }
-await runMatrix(config.value, { serve, draw: () => Promise.resolve(undefined) })
+const { ECHO_PATIENCE: patience } = process.env
+await runMatrix(config.value, {
+  serve,
+  draw: () => Promise.resolve(undefined),
+  ...(patience === undefined ? {} : { patience: Number(patience) }),
+})

@@ -9,9 +9,9 @@ export const [wren, finch]: readonly [string, string] = ['@wren:marlpit.test', '
 export type Yard = {
   readonly home: Homeserver
   readonly folder: string
-  readonly start: (settings?: Readonly<Record<string, string>>) => Bot
+  readonly start: (settings?: Readonly<Record<string, string>>, script?: string) => Bot
   /** Started and at work. */
-  readonly ready: (settings?: Readonly<Record<string, string>>) => Promise<Bot>
+  readonly ready: (settings?: Readonly<Record<string, string>>, script?: string) => Promise<Bot>
   /** Wren says something. */
   readonly say: (room: string, body: string, more?: Content) => string
   readonly until: (isSo: () => boolean, within?: number) => Promise<void>
@@ -29,9 +29,9 @@ async function newYard(): Promise<Yard> {
   const home = await startHomeserver()
   const folder = newFolder()
   const bots: Bot[] = []
-  const start: Yard['start'] = (settings = {}) => {
+  const start: Yard['start'] = (settings = {}, script = echo) => {
     const account = told(home.url, { user: me, password: 'sesame' }, folder)
-    const bot = startBot(echo, { ...account, HENWIFE_MATRIX_ENCRYPTION: 'false', ...settings })
+    const bot = startBot(script, { ...account, HENWIFE_MATRIX_ENCRYPTION: 'false', ...settings })
     bots.push(bot)
     return bot
   }
@@ -55,8 +55,8 @@ async function newYard(): Promise<Yard> {
     until,
     answersTo,
     answered,
-    ready: async (settings) => {
-      const bot = start(settings)
+    ready: async (settings, script) => {
+      const bot = start(settings, script)
       await bot.says('ready')
       return bot
     },
