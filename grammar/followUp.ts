@@ -31,6 +31,10 @@ const restated = ({ sire, dam }: Mating): Assumed => ({
   restated: `${nameOf(sire)} on ${nameOf(dam)}`,
 })
 
+/** "why" and "more" were asked of the birds before; what else was asked holds for the new ones too. */
+const lasting = ({ aspects }: CrossQuestion): readonly Aspect[] =>
+  aspects.filter((aspect) => aspect !== 'why' && aspect !== 'more')
+
 function crossAgain(
   base: CrossQuestion,
   matings: readonly Mating[],
@@ -85,7 +89,7 @@ function replaced(base: CrossQuestion, group: Group, told: Sex | undefined, read
     newBird(group, part, mating).map((bird) => withBird(mating, part, withOld(bird, inPlace(mating, part)))),
   )
   const once = [...new Map(matings.map((mating) => [JSON.stringify(mating), mating])).values()]
-  return crossAgain(base, once, [...base.aspects, ...aspectsOf(reading)], reading)
+  return crossAgain(base, once, [...lasting(base), ...aspectsOf(reading)], reading)
 }
 
 /** "same but heritage", "same but split": what is told is added to the bird that was there. */
@@ -110,18 +114,24 @@ function withLine(bird: BirdRef, line: keyof typeof lineSought): BirdRef | undef
   return found ? { ...bird, line: found.id } : undefined
 }
 
-/** A line without a bird: of the bird the pronoun points to, else of every bird that has such a line. */
+/** The one part of which a line was told before: "production RIR over Rocks", "and the heritage line?". */
+function partOfLine({ matings }: CrossQuestion): Sex | undefined {
+  const [sires, dams] = [matings.some(({ sire }) => sire.line), matings.some(({ dam }) => dam.line)]
+  return sires === dams ? undefined : sires ? 'M' : 'F'
+}
+
+/** A line without a bird: of the bird the pronoun points to, of the one whose line was told, else of every bird that has such a line. */
 function lineChanged(base: CrossQuestion, reading: Reading): CrossQuestion | undefined {
   const token = reading.tokens.find(({ type }) => type === 'line')
   if (token?.type !== 'line' || reading.scene.birds.some((bird) => bird.ref.breed !== undefined)) return undefined
-  const part = partTold(reading)
+  const part = partTold(reading) ?? partOfLine(base)
   const matings = base.matings.map(({ sire, dam }) => ({
     sire: part === 'F' ? sire : (withLine(sire, token.line) ?? sire),
     dam: part === 'M' ? dam : (withLine(dam, token.line) ?? dam),
   }))
   return JSON.stringify(matings) === JSON.stringify(base.matings)
     ? undefined
-    : crossAgain(base, matings, [...base.aspects, ...aspectsOf(reading)], reading)
+    : crossAgain(base, matings, [...lasting(base), ...aspectsOf(reading)], reading)
 }
 
 // --- generations ---
@@ -164,7 +174,7 @@ function corrected(base: CrossQuestion, reading: Reading): CrossQuestion | undef
         base.matings.map((one) =>
           withBird(one, part, { ...inPlace(one, part), genotype: { ...inPlace(one, part).genotype, ...genotype } }),
         ),
-        base.aspects,
+        lasting(base),
         reading,
       )
     }
@@ -178,13 +188,13 @@ function corrected(base: CrossQuestion, reading: Reading): CrossQuestion | undef
       return crossAgain(
         base,
         base.matings.map(({ sire, dam }) => ({ sire: dam, dam: sire })),
-        base.aspects,
+        lasting(base),
         reading,
       )
     return crossAgain(
       base,
       [withBird(mating, part, newBird([bird.saidOf], part, mating)[0] ?? said)],
-      base.aspects,
+      lasting(base),
       reading,
     )
   }
@@ -223,7 +233,7 @@ const reversed = (base: CrossQuestion, reading: Reading): CrossQuestion | undefi
     ? crossAgain(
         base,
         base.matings.map(({ sire, dam }) => ({ sire: dam, dam: sire })),
-        [...base.aspects, ...aspectsOf(reading)].filter((aspect) => aspect !== 'reverse'),
+        [...lasting(base), ...aspectsOf(reading)].filter((aspect) => aspect !== 'reverse'),
         reading,
       )
     : undefined
