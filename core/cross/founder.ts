@@ -1,18 +1,28 @@
 // core/cross/founder.ts: a bird that heads a pedigree: what is known of its genotype, and what is in doubt with how much belief.
 import { genesOf, type Breed, type GeneRecord, type Genes } from '../breeds.ts'
 import { loci } from '../data/loci.ts'
+import type { Phase } from '../engine/mating.ts'
 import type { ToldGenotype } from '../question.ts'
 import type { Genotype, Locus, Sex } from '../vocabulary.ts'
+import { phaseDoubts } from './phase.ts'
 import { isLethal } from './blocks.ts'
 
 /** One thing a bird may be at the loci of a doubt; p is belief about this bird, never chance among chicks. */
-export type Choice = { readonly genotype: Genotype; readonly p: number }
+export type Choice = {
+  readonly genotype: Genotype
+  readonly p: number
+  /** How linked alleles lie, by a locus of the group, where that is the doubt; and how to say it. */
+  readonly phase?: Readonly<Record<string, Phase>>
+  readonly words?: string
+}
 /** Choices likeliest first, p adding to 1. */
 export type Doubt = {
   readonly id: string
   readonly founder: string
   readonly loci: readonly string[]
   readonly choices: readonly Choice[]
+  /** How to find out, where the loci do not say it. */
+  readonly tell?: string
 }
 export type Founder = {
   readonly id: string
@@ -174,17 +184,19 @@ export function founder(
     byLocus.set(locus, hides ? choices : coloured(choices))
   }
   const blocks = bindShown(byLocus, clauses)
+  const known = joined(blocks.filter((block) => block.length === 1).map((block) => block[0]!.genotype))
+  const doubts = blocks
+    .filter((block) => block.length > 1)
+    .map((choices) => {
+      const among = Object.keys(choices[0]!.genotype)
+      return { id: `${id} ${among.join('+')}`, founder: id, loci: among, choices }
+    })
   return {
     id,
     breed: breed?.name ?? '',
     sex,
-    known: joined(blocks.filter((block) => block.length === 1).map((block) => block[0]!.genotype)),
-    doubts: blocks
-      .filter((block) => block.length > 1)
-      .map((choices) => {
-        const among = Object.keys(choices[0]!.genotype)
-        return { id: `${id} ${among.join('+')}`, founder: id, loci: among, choices }
-      }),
+    known,
+    doubts: [...doubts, ...phaseDoubts(id, known)],
     hides,
     colourOpen,
   }

@@ -55,7 +55,9 @@ const said = (doubts: readonly Doubt[], ways: readonly Settled[], hides: boolean
   doubts
     .map((doubt) => covered(doubt, ways))
     .filter((choices) => choices !== undefined)
-    .map((choices) => [...new Set(choices.map(({ genotype }) => wordsOf(genotype, hides)))].slice(0, 3).join(' or '))
+    .map((choices) =>
+      [...new Set(choices.map(({ genotype, words }) => words ?? wordsOf(genotype, hides)))].slice(0, 3).join(' or '),
+    )
     .toSorted((a, b) => Number(a.startsWith('not ')) - Number(b.startsWith('not '))) // 'silver and not black', not the other way
     .join(' and ')
 
@@ -93,7 +95,8 @@ export function howToTell(
   cases: readonly (readonly Settled[])[],
 ): string {
   const apart = doubts.filter((doubt) => cases.some((ways) => covered(doubt, ways) !== undefined))
-  const told = apart.flatMap(({ founder, loci }) => {
+  const told = apart.flatMap(({ founder, loci, tell }) => {
+    if (tell !== undefined) return [tell]
     const sex = founders.find(({ id }) => id === founder)?.sex ?? 'F'
     return loci.map((locus) => givens[locus]?.tell[sex] ?? '')
   })

@@ -3,7 +3,7 @@ import { LRUCache } from 'lru-cache'
 import type { Case, Crossed, Sexing } from '../answer.ts'
 import type { BirdRef } from '../question.ts'
 import { toCase } from './case.ts'
-import { pairs, type Mating, type Pair } from './pair.ts'
+import { hangsOnPhase, pairs, type Mating, type Pair } from './pair.ts'
 import { manyKinds, play, type Played } from './play.ts'
 import { seenBird } from './seen.ts'
 import { signature } from './signature.ts'
@@ -30,7 +30,7 @@ const rowsOf =
       played,
       at,
       weight: weight * pair.weight,
-      key: signature(result.outcome, result.sexing, manyKinds(pair, played.founders)),
+      key: signature(result.outcome, result.sexing, manyKinds(pair, played.founders), hangsOnPhase(pair)),
     }))
   }
 

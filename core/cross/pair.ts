@@ -15,6 +15,14 @@ export const bredOn = ({ sire, dam }: Pair): boolean => sire.kind === 'bred' || 
 export const parentsIn = ({ sire, dam }: Pair): ReadonlySet<string> =>
   new Set([sire, dam].flatMap((one) => (one.kind === 'founder' ? [one.founder.id] : [])))
 
+/** Is it in doubt how linked genes lie in one of the two? */
+export const hangsOnPhase = ({ sire, dam }: Pair): boolean =>
+  [sire, dam].some(
+    (one) =>
+      one.kind === 'founder' &&
+      one.founder.doubts.some(({ choices }) => choices.some(({ phase }) => phase !== undefined)),
+  )
+
 /** Every way the two parents may have come about. Birds of one named hybrid are taken to be made alike. */
 export function pairs({ sire, dam }: Mating): readonly Pair[] {
   const ground = groundFor(sire, dam)

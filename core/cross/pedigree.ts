@@ -92,6 +92,8 @@ export function settle(pedigree: Pedigree, settled: ReadonlyMap<string, Choice>)
     const cross = { sire: settle(pedigree.sire, settled), dam: settle(pedigree.dam, settled) }
     return Object.keys(pedigree.told).length > 0 ? { cross, genotype: pedigree.told } : { cross }
   }
-  const chosen = pedigree.founder.doubts.map(({ id, choices }) => (settled.get(id) ?? choices[0]!).genotype)
-  return { genotype: joined([pedigree.founder.known, ...chosen]) }
+  const { known, doubts } = pedigree.founder
+  const genotype = joined([known, ...doubts.map(({ id, choices }) => (settled.get(id) ?? choices[0]!).genotype)])
+  const phases = doubts.map(({ id }) => settled.get(id)?.phase).filter((phase) => phase !== undefined)
+  return phases.length > 0 ? { genotype, phase: Object.assign({}, ...phases) } : { genotype }
 }

@@ -12,7 +12,7 @@ import {
 } from './cases.ts'
 import { ofColour, type Doubt, type Founder } from './founder.ts'
 import { outcome, type Outcome } from './outcome.ts'
-import { bredOn, genotypeOf, parentsIn, type Mating, type Pair } from './pair.ts'
+import { bredOn, genotypeOf, hangsOnPhase, parentsIn, type Mating, type Pair } from './pair.ts'
 import { foundersOf, settle } from './pedigree.ts'
 import { signature } from './signature.ts'
 import { whyNot } from './why.ts'
@@ -42,7 +42,7 @@ function judge(
 ): (settled: Settled) => Judged<Result> {
   const done = new Map<string, Judged<Result>>()
   return (settled) => {
-    const key = [...settled].map(([id, { genotype }]) => id + JSON.stringify(genotype)).join(';')
+    const key = [...settled].map(([id, { genotype, phase }]) => id + JSON.stringify([genotype, phase])).join(';')
     const found = done.get(key)
     if (found) return found
     const [sire, dam] = [settle(pair.sire, settled), settle(pair.dam, settled)]
@@ -52,7 +52,7 @@ function judge(
     const sexing = sexHatch(hatch, pureBreed(mating), why, wing)
     const judged = {
       result: { outcome: out, sexing },
-      signature: signature(out, sexing, many),
+      signature: signature(out, sexing, many, hangsOnPhase(pair)),
       verdict: sexing.verdict,
     }
     done.set(key, judged)

@@ -3,6 +3,7 @@ import type { Sexing } from '../answer.ts'
 import type { Look } from '../looks/look.ts'
 import type { Sex } from '../vocabulary.ts'
 import type { Outcome } from './outcome.ts'
+import { linkedLooks } from './phase.ts'
 
 const darkDown = ['black', 'dark brown']
 /** @param read whether gold and silver are what the chick is judged by, so that it counts how clear they are */
@@ -44,10 +45,12 @@ const eggs = ({ F }: Outcome): string =>
 /**
  * Two outcomes of one signature are one case to a keeper.
  *
+ * @param phase it is in doubt how linked genes lie in a parent: kinds of chick are then told apart by what is linked
  * @param many the chicks are many kinds anyway, and where they cannot be sexed no kind makes a case
  */
-export function signature(outcome: Outcome, { verdict, signs }: Sexing, many: boolean): string {
+export function signature(outcome: Outcome, { verdict, signs }: Sexing, many: boolean, phase: boolean): string {
   const sign = verdict === 'yes' ? signs[0]?.sign : undefined
   const looks = many && verdict === 'no' ? [] : [family(outcome, 'M', sign), family(outcome, 'F', sign)]
-  return [verdict, sign, ...looks, eggs(outcome), outcome.dies.toFixed(1)].join(' | ')
+  const linked = phase ? linkedLooks(outcome) : ''
+  return [verdict, sign, ...looks, eggs(outcome), outcome.dies.toFixed(1), linked].join(' | ')
 }

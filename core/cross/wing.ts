@@ -4,7 +4,7 @@ import { foundersOf, type Pedigree } from './pedigree.ts'
 
 /** Chance that a founder passes this test at locus K; undefined where its K is not in doubt. */
 function chance({ doubts }: Founder, test: (pair: readonly string[]) => boolean): number | undefined {
-  const doubt = doubts.find(({ loci }) => loci.includes('K'))
+  const doubt = doubts.find(({ choices }) => choices[0]?.genotype['K'] !== undefined)
   return doubt?.choices.filter(({ genotype }) => test(genotype['K']!)).reduce((sum, { p }) => sum + p, 0)
 }
 

@@ -2,7 +2,8 @@
 import { formatRatio, type Ratio, toNumber } from '../../engine/num.ts'
 import type { Debated } from '../../flock/debated.ts'
 import type { Member } from '../../flock/member.ts'
-import { carriedName, isOwnName, pronouns } from '../../flock/names.ts'
+import { carriedName } from '../../flock/carriedName.ts'
+import { isOwnName, pronouns } from '../../flock/names.ts'
 import type { Footing } from '../../flock/weigh.ts'
 import { fitting } from '../parts.ts'
 

@@ -1,8 +1,12 @@
 // core/answers/fact/flock.ts: the birds and broods a keeper has told of so far, one line each.
 import { nameOfBird } from '../../cross/seen.ts'
+import { carriedName } from '../../flock/carriedName.ts'
+import { traitOf } from '../../looks/traits.ts'
 import type { Brood, Flock, FlockBird, Tally } from '../../question.ts'
 
 const sexWords = { M: 'cock', F: 'hen' } as const
+
+const shown = (allele: string): string => (allele === 'E' ? 'black' : (traitOf(allele)?.shows ?? allele))
 
 function birdLine(bird: FlockBird): string {
   const kind = bird.bird ? nameOfBird({ ...bird.bird, name: undefined }) : ''
@@ -10,8 +14,12 @@ function birdLine(bird: FlockBird): string {
     Boolean,
   )
   const readings = [
-    ...Object.entries(bird.shows ?? {}).map(([allele, yes]) => (yes ? `shows ${allele}` : `does not show ${allele}`)),
-    ...Object.entries(bird.carries ?? {}).map(([allele, yes]) => (yes ? `carries ${allele}` : `is free of ${allele}`)),
+    ...Object.entries(bird.shows ?? {}).map(([allele, yes]) =>
+      yes ? `shows ${shown(allele)}` : `does not show ${shown(allele)}`,
+    ),
+    ...Object.entries(bird.carries ?? {}).map(([allele, yes]) =>
+      yes ? `carries ${carriedName(allele)}` : `is free of ${carriedName(allele)}`,
+    ),
   ]
   const what = [kind === 'a bird not named' ? '' : kind, bird.sex ? sexWords[bird.sex] : ''].filter(Boolean).join(' ')
   return `${bird.name}: ${[what, ...parents, ...readings].filter(Boolean).join(', ') || 'nothing told'}.`
