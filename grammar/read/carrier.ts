@@ -13,6 +13,10 @@ type Trait = { readonly allele: string; readonly locus: string }
 
 const partName = (sex: Sex | undefined): string => (sex === 'F' ? 'the hen' : 'the cock')
 
+/** "hatched from a green egg, does she carry blue": the shell is meant. */
+const isOfEggs = ({ scene, words }: Reading): boolean =>
+  scene.goals.some((goal) => goal.endsWith('-eggs')) || words.some((word) => /^eggs?$/u.test(word))
+
 /** The trait in question: what a bird is said to carry, else what the chicks show, else what is spoken of. */
 function traitOf(reading: Reading, birds: readonly Bird[]): Trait | undefined {
   const carried = birds.flatMap(({ saidOf }) => saidOf.carried.flatMap(({ what }) => traitsIn(what)))
@@ -28,7 +32,8 @@ function traitOf(reading: Reading, birds: readonly Bird[]): Trait | undefined {
       ? traitsIn([token])
       : [],
   )
-  const id = [...carried, ...spoken, ...counted, ...shown][0]
+  const named = [...carried, ...spoken, ...counted, ...shown][0]
+  const id = named === 'blue' && isOfEggs(reading) ? 'blue egg' : named
   const trait = id === undefined ? undefined : traits[id]
   if (!trait) return undefined
   return id === 'recessive white' &&
@@ -222,17 +227,23 @@ function joined(birds: readonly FlockBird[]): readonly FlockBird[] {
 /** The bird that is asked about: of the pair, the one called a carrier, or the one that does not show the trait. */
 function subjectOf(reading: Reading, trait: Trait, pair: { readonly sire: Bird; readonly dam: Bird } | undefined): Sex {
   const birds = [...(pair ? [pair.sire, pair.dam] : []), ...reading.scene.birds]
-  const called = birds.find((bird) => bird.sex !== undefined && (bird.saidOf.carried.length > 0 || bird.saidOf.split))
-  if (called?.sex) return called.sex
   const i = reading.tokens.findIndex(({ type }) => type === 'carries')
   const near = reading.tokens
     .slice(Math.max(0, i - 5), i)
-    .findLast(({ type, word }) => type === 'cock' || type === 'hen' || /^(?:he|hes|him|his|she|shes|her)$/u.test(word))
-  if (i >= 0 && near) return near.type === 'hen' || /^(?:she|shes|her)$/u.test(near.word) ? 'F' : 'M'
+    .findLast(({ type, word }) => type === 'cock' || type === 'hen' || pronoun.test(word))
+  if (i >= 0 && near && pronoun.test(near.word)) return herWord.test(near.word) ? 'F' : 'M'
+  const called = birds.find(
+    (bird) =>
+      bird.sex !== undefined && shows(bird, trait) !== true && (bird.saidOf.carried.length > 0 || bird.saidOf.split),
+  )
+  if (called?.sex) return called.sex
+  if (i >= 0 && near) return near.type === 'hen' ? 'F' : 'M'
   if (pair && shows(pair.sire, trait) === true && shows(pair.dam, trait) !== true) return 'F'
   const only = birds.find(({ sex }) => sex !== undefined)?.sex
   return pair ? 'M' : (only ?? 'M')
 }
+const pronoun = /^(?:he|hes|him|his|she|shes|her)$/u
+const herWord = /^(?:she|shes|her)$/u
 
 /** A particular bird is meant, not hens or splits in general. */
 const isParticular = ({ tokens, words, scene, has }: Reading, told: boolean): boolean =>
