@@ -102,7 +102,12 @@ export function crossBlocks(answer: CrossAnswer, asked: Asked): Document {
   const verdict = line(strong(capital(answer.summary)))
   if (!only) return [verdict]
   if (others.length > 0) return [verdict, ...several(answer, asked)]
-  return [verdict, restated(answer, only), ...single(only, asked, answer.summary), ...ruleBlocks(only)]
+  return [
+    verdict,
+    restated(answer, only),
+    ...single(only, asked, answer.summary),
+    ...(wants(asked, 'why') ? ruleBlocks(only) : []),
+  ]
 }
 
 /** The mating spoken of, with the lines that were taken for granted. */
