@@ -4,6 +4,7 @@ import { breedNamed } from '../breeds.ts'
 import { groundFor } from '../cross/pedigree.ts'
 import { mate } from '../cross/mate.ts'
 import { nameOfBird } from '../cross/seen.ts'
+import { linkageNotes } from '../cross/linked.ts'
 import { crossCautions } from '../cross/cautions.ts'
 import { loci } from '../data/loci.ts'
 import { henSources } from '../hen/sources.ts'
@@ -49,6 +50,7 @@ function takenForGranted(
     ...linesTaken(matings.flatMap(({ sire, dam }) => [sire, dam])),
     ...(bare ? [`genes that are not told are wild type${onBlack ? ', on a black ground' : ''}`] : []),
     ...(bredOn ? ['shares are over many such parents; a single bird gives some of these kinds only'] : []),
+    ...new Set(matings.slice(0, 2).flatMap(({ sire, dam }) => linkageNotes(sire, dam).slice(0, 2))),
     ...(leftOut > 0.005
       ? [`kinds that are each very rare are left out, ${Math.ceil(leftOut * 100)} in 100 chicks together`]
       : []),

@@ -32,6 +32,9 @@ const carried: Readonly<Record<string, string>> = {
   Et: 'ear tufts',
   Po: 'the fifth toe',
   Rp: 'rumplessness',
+  Ml: 'the melanotic gene',
+  Pg: 'the pattern gene',
+  Cha: 'charcoal',
 }
 
 export const carriedName = (allele: string): string => carried[allele] ?? traitOf(allele)?.shows ?? allele
