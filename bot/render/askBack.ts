@@ -11,9 +11,11 @@ const mostTold = 3
 
 type BlocksOf = (answer: Answer) => Document
 
-/** What can be said already, without its own remarks. */
-const meanwhile = ({ provisional }: AskBackAnswer, blocksOf: BlocksOf): Document =>
-  provisional ? [line(strong('Meanwhile: ')), ...blocksOf(provisional)] : []
+/** What can be said already: of the first choice, where there are choices. */
+function meanwhile({ provisional, options: [first] }: AskBackAnswer, blocksOf: BlocksOf): Document {
+  if (!provisional) return []
+  return [line(strong(first ? `Meanwhile, if it is ${first.label}:` : 'Meanwhile:')), ...blocksOf(provisional)]
+}
 
 /** A cross for each choice, in the same order: each choice is told with what it gives. */
 function withCrosses({ options, provisional }: AskBackAnswer): readonly Line[] | undefined {

@@ -9,7 +9,20 @@ type Resolve = (question: Question) => Answer
 /** Most readings that are played through; the rest stand as choices only. */
 const played = 5
 
-const example = 'Rhode Island Red cock x Light Sussex hen'
+const cross = 'Rhode Island Red cock x Light Sussex hen'
+/** A message that would have had all it needs. */
+const examples: Readonly<Record<AskBackQuestion['missing'], string>> = {
+  variety: cross,
+  'which-is-male': cross,
+  'other-bird': cross,
+  birds: cross,
+  context: cross,
+  spelling: cross,
+  goal: 'which hens for my Welsummer cock, sexable at hatch and brown eggs',
+  look: 'black chick with a pale spot on the head, cock is Rhode Island Red, hens are Barred Rock and Light Sussex',
+  count: '12 black chicks and none lavender from my black cock and a lavender hen',
+  trait: 'does my black cock carry lavender',
+}
 
 const once = <T>(items: readonly T[]): readonly T[] => [
   ...new Map(items.map((item) => [JSON.stringify(item), item])).values(),
@@ -69,7 +82,7 @@ export function answerAskBack(question: AskBackQuestion, resolve: Resolve): Answ
     missing: question.missing,
     ...(question.about === undefined ? {} : { about: question.about }),
     options: question.options.map(({ label }) => ({ label, resolves: `${question.missing}: ${label}` })),
-    ...(question.options.length === 0 ? { example } : {}),
+    ...(question.options.length === 0 ? { example: examples[question.missing] } : {}),
     ...(shown ? { provisional: shown } : {}),
   }
   return back
