@@ -91,10 +91,9 @@ function several({ crosses }: CrossAnswer, asked: Asked): readonly Block[] {
   const why = wants(asked, 'why', 'more')
     ? [...reasons].filter(Boolean).map((words) => line(strong('Why: '), `${words}.`))
     : []
-  return [
-    numbered(crosses.map((one) => [strong(capital(matingName(one.sire, one.dam))), `: ${inBrief(one, short)}`])),
-    ...why,
-  ]
+  const told = crosses.map((one) => ({ name: capital(matingName(one.sire, one.dam)), words: inBrief(one, short) }))
+  const once = [...new Map(told.map((one) => [one.name + one.words, one])).values()]
+  return [numbered(once.map(({ name, words }) => [strong(name), `: ${words}`])), ...why]
 }
 
 export function crossBlocks(answer: CrossAnswer, asked: Asked): Document {
@@ -102,14 +101,12 @@ export function crossBlocks(answer: CrossAnswer, asked: Asked): Document {
   const verdict = line(strong(capital(answer.summary)))
   if (!only) return [verdict]
   if (others.length > 0) return [verdict, ...several(answer, asked)]
-  return [
-    verdict,
-    restated(answer, only),
-    ...single(only, asked, answer.summary),
-    ...(wants(asked, 'why') ? ruleBlocks(only) : []),
-  ]
+  const told = [...single(only, asked, answer.summary), ...(wants(asked, 'why') ? ruleBlocks(only) : [])]
+  return [verdict, ...restated(answer, only, told)]
 }
 
 /** The mating spoken of, with the lines that were taken for granted. */
-const restated = (answer: CrossAnswer, { sire, dam }: Crossed): Block =>
-  line(faint(`${capital(withLines(matingName(sire, dam), answer.assumptions))}:`))
+function restated(answer: CrossAnswer, { sire, dam }: Crossed, told: readonly Block[]): readonly Block[] {
+  const name = capital(withLines(matingName(sire, dam), answer.assumptions))
+  return [line(faint(`${name}${told.length > 0 ? ':' : '.'}`)), ...told]
+}
