@@ -34,7 +34,7 @@ describe('a cock split for slow feathering and silver, of whom nobody tells whic
     const [together, apart] = cases.map(slow)
     expect(together![0]).toBeCloseTo((1 - 0.025) / 2, 6)
     expect(together![1]).toBeCloseTo(0.025 / 2, 6)
-    expect(apart).toEqual([together![1], together![0]].map((p) => expect.closeTo(p!, 6)))
+    expect(apart).toEqual([together![1], together![0]].map((p) => expect.closeTo(p, 6)))
   })
 })
 
