@@ -133,10 +133,14 @@ test('at most one caution, unless welfare was asked for', () => {
 
 test('several crosses are one numbered line each', () => {
   const one = cross([blackSexLink])
-  const crosses = [...one.crosses, ...one.crosses]
+  const crosses = ['Barred Plymouth Rock', 'Delaware'].map((breed) => ({
+    sire: red,
+    dam: { breed },
+    cases: [blackSexLink],
+  }))
   const { text } = reply({ ...one, summary: 'Both can be sexed.', crosses }, asked())
   expect(text).toMatch(/^1\. Rhode Island Red over Barred Plymouth Rock/m)
-  expect(text).toMatch(/^2\. /m)
+  expect(text).toMatch(/^2\. Rhode Island Red over Delaware/m)
 })
 
 test('silence is empty', () => {
