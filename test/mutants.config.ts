@@ -9,6 +9,7 @@ export default defineConfig({
       'test/core/testMating.test.ts',
       'test/core/flock/**/*.test.ts',
     ],
+    env: { MUTANTS: 'yes' },
     isolate: false,
     testTimeout: 20_000,
   },

@@ -4,6 +4,7 @@ import { expect, test } from 'vitest'
 import { type Answered, answerStatement } from '../../../core/statement.ts'
 import { bruteForce, type PlainStatement } from '../../bruteForce.ts'
 import { madeStatement } from '../../madeStatement.ts'
+import { runs } from '../../runs.ts'
 
 const anyStatement = fc
   .tuple(fc.nat(1_000_000), fc.integer({ min: 3, max: 8 }))
@@ -29,7 +30,7 @@ test('answers, fractions and the chance of the readings are those of plain enume
       }
       return true
     }),
-    { numRuns: 500, seed: 1 },
+    { numRuns: runs(500), seed: 1 },
   )
 })
 
@@ -43,7 +44,7 @@ test('readings named as a conflict cannot all be true, and can without any one o
     })),
   })
   let conflicts = 0
-  for (let seed = 1; seed <= 250; seed += 1) {
+  for (let seed = 1; seed <= runs(250); seed += 1) {
     const statement = madeStatement(seed, 3 + (seed % 6))
     const found = answerStatement(statement)
     if (!('conflict' in found)) continue
@@ -61,7 +62,7 @@ test('readings named as a conflict cannot all be true, and can without any one o
         `seed ${seed}`,
       ).toBeGreaterThan(0)
   }
-  expect(conflicts).toBeGreaterThan(50)
+  expect(conflicts).toBeGreaterThan(runs(50))
 })
 
 const filtered = (of: Readonly<Record<string, string>>, keep: (key: string, value: string) => boolean) =>

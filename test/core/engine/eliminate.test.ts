@@ -7,6 +7,7 @@ import { indexOf, type Scope, type Tables } from '../../../core/engine/factor.ts
 import { fractions } from '../../../core/engine/fractions.ts'
 import { formatRatio, ratio, type Ratio } from '../../../core/engine/num.ts'
 import { plan } from '../../../core/engine/plan.ts'
+import { runs } from '../../runs.ts'
 
 type Graph = {
   readonly sizes: readonly number[]
@@ -84,6 +85,7 @@ test('the whole sum, in doubles and in fractions', () => {
       expect(run(graph, graph.cells, doubles).total).toBeCloseTo(whole(graph), 9)
       expect(formatRatio(run(graph, graph.cells.map(asRatios), fractions).total)).toBe(String(whole(graph)))
     }),
+    { numRuns: runs(100) },
   )
 })
 
@@ -99,6 +101,7 @@ test('every variable by itself, and every scope of a table, share the whole as t
         expect(fractions.shares(beliefs.of(scope)).map(formatRatio)).toEqual(shares(scope))
       beliefs.ofEach().forEach((weights, v) => expect(fractions.shares(weights).map(formatRatio)).toEqual(shares([v])))
     }),
+    { numRuns: runs(100) },
   )
 })
 
@@ -114,6 +117,7 @@ test('a scope without a table keeps its variables together and changes nothing e
         .shares(distribute(collected).of(all))
         .forEach((p, cell) => expect(p).toBeCloseTo(sums[cell]! / whole(graph), 12))
     }),
+    { numRuns: runs(100) },
   )
 })
 
@@ -136,6 +140,7 @@ test('one table replaced gives what a fresh start gives, and leaves the old resu
         })
       expect(run(graph, graph.cells, doubles).total).toBeCloseTo(before.total, 12)
     }),
+    { numRuns: runs(100) },
   )
 })
 

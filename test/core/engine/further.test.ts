@@ -39,8 +39,8 @@ describe.each([
   ['doubtfully white', readState(doubtful, 1)],
   ['a genotype that nobody asked after', readGenotype(0, 1, 'C: C/c')],
 ])('%s, read of each bird that was not read', (_, reading) => {
-  const before = standing(flock, doubles)
   test.each(unread)('b%i', (bird) => {
+    const before = standing(flock, doubles)
     const after = further(before, bird, reading)
     const fresh = stand(read(flock, bird, reading), item, doubles)
     expect(after.kind).toBe(fresh.kind)

@@ -5,6 +5,7 @@ import { answerStatement, type StatementAnswer } from '../../../core/statement.t
 import type { PlainStatement } from '../../bruteForce.ts'
 import { random } from '../../closedFlock.ts'
 import { madeStatement } from '../../madeStatement.ts'
+import { runs } from '../../runs.ts'
 
 const anyStatement = fc
   .tuple(fc.nat(1_000_000), fc.integer({ min: 3, max: 8 }))
@@ -15,7 +16,7 @@ const law =
   () => {
     fc.assert(
       fc.property(anyStatement, (statement) => holds(statement, answerStatement(statement))),
-      { numRuns: 80, seed: 7 },
+      { numRuns: runs(80), seed: 7 },
     )
   }
 
