@@ -3,7 +3,7 @@ import escapeHtml from 'escape-html'
 import { tame } from './tame.ts'
 import type { Block, Document, Line, Piece } from './document.ts'
 
-/** Html that is safe to send. Only `html` makes it, so raw words cannot be mixed in. */
+/** Html that is safe to send. Only `markup` makes it, so raw words cannot be mixed in. */
 type Html = { readonly safe: string }
 
 const put = (value: string | Html | readonly Html[]): string => {
@@ -12,26 +12,40 @@ const put = (value: string | Html | readonly Html[]): string => {
 }
 
 /** Tagged template: what stands in the template is markup, what is put in is words and gets escaped. */
-export const html = (markup: TemplateStringsArray, ...values: readonly (string | Html | readonly Html[])[]): Html => ({
-  safe: markup.reduce((all, part, i) => all + put(values[i - 1] ?? '') + part),
+const markup = (written: TemplateStringsArray, ...values: readonly (string | Html | readonly Html[])[]): Html => ({
+  safe: written.reduce((all, part, i) => all + put(values[i - 1] ?? '') + part),
 })
 
 const pieceHtml = (piece: Piece): Html => {
-  if (typeof piece === 'string') return html`${piece}`
-  return 'strong' in piece ? html`<strong>${piece.strong}</strong>` : html`<em>${piece.faint}</em>`
+  if (typeof piece === 'string') return markup`${piece}`
+  return 'strong' in piece ? markup`<strong>${piece.strong}</strong>` : markup`<em>${piece.faint}</em>`
 }
-const lineHtml = (line: Line): Html => html`${line.map(pieceHtml)}`
-const item = (line: Line): Html => html`<li>${lineHtml(line)}</li>`
+const lineHtml = (line: Line): Html => markup`${line.map(pieceHtml)}`
+const item = (line: Line): Html => markup`<li>${lineHtml(line)}</li>`
 
-function blockHtml(block: Block): Html {
-  if (block.kind === 'line') return html`<p>${lineHtml(block.line)}</p>`
-  return block.numbered
-    ? html`<ol>
-        ${block.items.map(item)}
-      </ol>`
-    : html`<ul>
-        ${block.items.map(item)}
-      </ul>`
+const list = ({ numbered, items }: List): Html =>
+  numbered ? markup`<ol>${items.map(item)}</ol>` : markup`<ul>${items.map(item)}</ul>`
+
+type List = Extract<Block, { readonly kind: 'list' }>
+const paragraph = (lines: readonly Line[]): Html => {
+  const [first, ...others] = lines.map(lineHtml)
+  return first ? markup`<p>${first}${others.map((other) => markup`<br>${other}`)}</p>` : markup``
 }
 
-export const asHtml = (document: Document): string => document.map((block) => blockHtml(block).safe).join('')
+/** The verdict is a paragraph of its own; lines that follow one another share one, so that a phone shows them close. */
+export function asHtml(document: Document): string {
+  const parts: Html[] = []
+  let lines: Line[] = []
+  const close = (): void => {
+    parts.push(paragraph(lines))
+    lines = []
+  }
+  for (const [i, block] of document.entries()) {
+    if (block.kind === 'list') close()
+    if (block.kind === 'line') lines.push(block.line)
+    else parts.push(list(block))
+    if (i === 0) close()
+  }
+  close()
+  return parts.map(({ safe }) => safe).join('')
+}

@@ -48,11 +48,12 @@ function matter(answer: Exclude<Answer, Silent>, question: Question, asked: Aske
   }
 }
 
-/** Whoever asks about the daughters alone is not told of their brothers. */
-const beside = (answer: Answer, asked: Asked): readonly Caution[] => {
+/** Of the cockerels of a hatch nobody is told who asks about the daughters alone, or was told an answer ago. */
+function beside(answer: Answer, asked: Asked): readonly Caution[] {
   if (!('cautions' in answer)) return []
   const hensOnly = asked.aspects.length > 0 && asked.aspects.every(isOfTheHen)
-  return answer.cautions.filter(({ topic }) => !(hensOnly && topic === 'surplus-males'))
+  const told = answer.assumed.some(({ kind }) => kind === 'context')
+  return answer.cautions.filter(({ topic }) => topic !== 'surplus-males' || !(hensOnly || told))
 }
 
 /** At most one caution, unless welfare or everything was asked for. */

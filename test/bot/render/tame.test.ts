@@ -23,7 +23,7 @@ const hostile = fc.oneof(
     '&lt;b&gt;',
   ),
 )
-const allowed = /^<\/?(?:p|strong|em|ul|ol|li)>$/
+const allowed = /^<\/?(?:p|br|strong|em|ul|ol|li)>$/
 
 /** What stands between tags and may be dangerous: pings, addresses that clients turn into links, control signs. */
 const live = /@|:\/\/|\bwww\.\w|\p{L}\.\p{L}{2}|[#!]\w+:\w|\p{L}:[\p{L}/]|(?!\n)\p{Cc}|\p{Cf}/u
