@@ -187,6 +187,7 @@ export const FactQuestion = z.strictObject({
   kind: z.literal('fact'),
   topic: z.string(), // id of a record in core/data/facts, or 'bird', 'locus', 'flock'
   birds: z.array(BirdRef).readonly(),
+  mating: z.strictObject({ sire: BirdRef, dam: BirdRef }).optional(), // the birds, where it is told who is put to whom
   locus: z.string().optional(),
   flock: Flock.optional(), // for topic 'flock': what has been told so far
   ...Common,

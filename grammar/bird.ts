@@ -116,7 +116,11 @@ const isHenPair = (word: string): boolean => {
 function lineInName(token: Token): SaidLine | undefined {
   if (token.type !== 'breed') return undefined
   const first = token.word.split(' ')[0] ?? ''
-  return first === 'production' || first === 'prod' ? 'production' : first === 'heritage' ? 'heritage' : undefined
+  return first === 'production' || first === 'prod' || first === 'layer'
+    ? 'production'
+    : first === 'heritage'
+      ? 'heritage'
+      : undefined
 }
 
 function lineIn(tokens: readonly Token[], breed: string | undefined): string | undefined {

@@ -290,6 +290,7 @@ export function sceneOf(clauses: readonly (readonly Read[])[], tokens: readonly 
         else identify(saying)
         break
       case 'wanted': {
+        if (saying.bare?.parts.some(({ type }) => type === 'kin')) break // "what do the daughters lay"
         const sex = saying.bare && sexSaid(saying.bare)
         wanted.push({ saying, for: enterAll(saying.for, sex && opposite(sex), 'bird') })
         break

@@ -119,7 +119,9 @@ export function answerFact(question: FactQuestion): FactAnswer {
     assumed: question.assumed,
     cautions: [],
     sources: uniqueSources(sources),
-    ...(question.mating ? birdsOf({ sire: [question.mating.sire], dam: [question.mating.dam] }) : birdsOf({ birds: question.birds })),
+    ...(question.mating
+      ? birdsOf({ sire: [question.mating.sire], dam: [question.mating.dam] })
+      : birdsOf({ birds: question.birds })),
     ...found,
     says,
   }

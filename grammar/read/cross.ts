@@ -194,11 +194,22 @@ const knowsGenes = ({ sire, dam }: Pair): boolean => [sire, dam].some(({ ref }) 
 const isChain = ({ sire, dam }: Pair): boolean =>
   [sire, dam].every(({ ref, saidOf, sex }) => ref.cross !== undefined && saidOf.parts.length === 0 && sex !== undefined)
 
+/** "F2 of Legbar x Marans": the young of that mating, put to each other. */
+const isSecondGeneration = ({ tokens }: Reading, pairs: readonly Pair[]): boolean =>
+  pairs.length === 1 &&
+  tokens.some((token, i) => token.type === 'generation' && token.generation === 2 && tokens[i + 1]?.type === 'of') &&
+  pairs.every(({ sire, dam, by }) => by !== 'nothing' && !sire.ref.cross && !dam.ref.cross)
+const bredTogether = (pair: Pair): Pair => {
+  const ref: BirdRef = { cross: { sire: pair.sire.ref, dam: pair.dam.ref } }
+  return { sire: { ...pair.sire, ref, others: [] }, dam: { ...pair.dam, ref, others: [] }, by: 'sex' }
+}
+
 /** Matings told or plainly there. */
 export const readCross: Reader = (reading) => {
   const pairs = pairsIn(reading)
   const [only] = pairs
   if (!only) return undefined
+  if (isSecondGeneration(reading, pairs)) return crossOf(pairs.map(bredTogether), reading)
   const fault = faultIn(pairs)
   if (fault) return fault
   if (pairs.length === 1) {

@@ -1,5 +1,6 @@
 // grammar/read/fact.ts: one bird, gene, sign, rule or belief: the record of core/topics.ts that the words point to.
 import { topicsIn } from '../../core/topics.ts'
+import { breedNamed, genesOf } from '../../core/breeds.ts'
 import { loci } from '../../core/data/loci.ts'
 import { lociOfAllele } from '../../core/genotype.ts'
 import { traitsIn } from '../bird.ts'
@@ -8,7 +9,7 @@ import { commonOf, isHybrid, isSolid, refsOf, type Reader } from './common.ts'
 import { isToldPair, pairsIn } from './pairs.ts'
 import type { Bird } from '../bird.ts'
 import type { Reading } from '../reading.ts'
-import type { FactQuestion } from '../../core/question.ts'
+import type { CrossQuestion, FactQuestion } from '../../core/question.ts'
 
 /** A record is meant when its cues weigh this much; less will do where genes or a belief are plainly spoken of. */
 const surely = 15
@@ -17,10 +18,23 @@ const perhaps = 8
 /** Letters looked through for cues. */
 const mostLetters = 1200
 
+/** Who is put to whom, where one mating is told. */
+function matedIn(reading: Reading): Pick<FactQuestion, 'mating'> {
+  const [pair, ...others] = pairsIn(reading)
+  const told =
+    pair &&
+    others.length === 0 &&
+    pair.by !== 'nothing' &&
+    pair.sire.ref.breed !== undefined &&
+    pair.dam.ref.breed !== undefined
+  return told ? { mating: { sire: pair.sire.ref, dam: pair.dam.ref } } : {}
+}
+
 const factOf = (reading: Reading, topic: string, birds: readonly Bird[], locus?: string): FactQuestion => ({
   kind: 'fact',
   topic,
   birds: refsOf(birds).slice(0, 6),
+  ...matedIn(reading),
   ...(locus === undefined ? {} : { locus }),
   ...commonOf(reading, birds),
 })
@@ -65,6 +79,57 @@ const symbol = (said: string): ReturnType<typeof lociOfAllele> =>
   /^(?:Id|Co|Db|Ml|Pg|Mh|Bl|Fm|Na|Mb|Cr|Po|Et|Rp|Cp|Pti|lav|choc|eWh|ER|eb)$/u.test(said)
     ? lociOfAllele(said)
     : undefined
+
+/** "White Leghorn x RIR: 6 white, 6 not": chicks without what a pure parent must give to all. */
+export const readNotPure: Reader = (reading) => {
+  const pairs = pairsIn(reading)
+  const lacking = reading.scene.tallies.filter(({ not, look }) => not && look.length > 0)
+  const traitIds = traitsIn(lacking.flatMap(({ look }) => look))
+  const dominants = traitIds.flatMap((id) =>
+    id === 'recessive white' ? ['I'] : traits[id]?.seen === true ? [traits[id].allele] : [],
+  )
+  const parents = pairs.flatMap(({ sire, dam }) => [sire, dam])
+  const isPure = ({ ref }: Bird): boolean => {
+    const breed = ref.breed === undefined ? undefined : breedNamed(ref.breed)
+    return (
+      breed !== undefined &&
+      ref.genotype === undefined &&
+      Object.values(genesOf(breed)).some((gene) => gene.kind === 'fixed' && dominants.includes(gene.allele))
+    )
+  }
+  return isToldPair(reading) && parents.some(isPure) ? factOf(reading, 'parent-not-pure', parents) : undefined
+}
+
+/** "color basket: which 2 roosters": shells of many colours, with no birds to begin from. */
+export const readBasket: Reader = (reading) =>
+  reading.words.some((word) => /^baskets?$/u.test(word)) && birdsIn(reading).length === 0
+    ? factOf(reading, 'egg-basket', [])
+    : undefined
+
+/** "BSL pen, 5 weeks, boy or girl": the chicks of a first cross are those of its usual parents. */
+export const readFirstCross: Reader = (reading): CrossQuestion | undefined => {
+  const [bird, ...others] = birdsIn(reading)
+  const made = bird?.ref.breed === undefined ? undefined : breedNamed(bird.ref.breed)?.madeFrom?.[0]
+  const sexing = reading.scene.aspects.includes('sexing') || reading.has('photo')
+  if (
+    !bird ||
+    !made ||
+    !sexing ||
+    others.length > 0 ||
+    isToldPair(reading) ||
+    reading.scene.wanted.length > 0 ||
+    bird.ref.cross ||
+    reading.has('trueBreeding', 'define')
+  )
+    return undefined
+  const hybrid = bird.ref.breed ?? ''
+  return {
+    kind: 'cross',
+    matings: [{ sire: { breed: made.sire }, dam: { breed: made.dam } }],
+    aspects: reading.has('photo') ? ['sexing', 'adults'] : ['sexing'],
+    ...commonOf(reading, [], [{ kind: 'variety', said: hybrid, taken: `${made.sire} x ${made.dam}` }]),
+  }
+}
 
 /** Genes, signs or beliefs are plainly spoken of. */
 const isKnowledge = ({ has, scene, tokens }: Reading): boolean =>

@@ -147,6 +147,7 @@ function topicOf(reading: Reading): LinesQuestion['topic'] | undefined {
       : 'keep-until'
   if (
     has('feedCost', 'cost', 'money') &&
+    (!mated || has('feedCost') || tokens.some(({ type }) => type === 'money')) &&
     (has('feedCost') ||
       scene.aspects.includes('feed') ||
       scene.aspects.includes('eggs') ||

@@ -1,4 +1,5 @@
 // grammar/read/pairs.ts: who is put to whom, from the matings told, or from the birds of both sexes that stand about.
+import { readGenotype } from '../../core/genotype.ts'
 import { isHybrid, isProduct, isSolid } from './common.ts'
 import type { Bird } from '../bird.ts'
 import type { Reading } from '../reading.ts'
@@ -92,10 +93,21 @@ function ofCross(bird: Bird): readonly Pair[] {
   ]
 }
 
+/** "does she carry blue": no bird beside the one it points to. */
+const isPronoun = ({ saidOf }: Bird): boolean =>
+  saidOf.carried.length > 0 &&
+  saidOf.parts.length > 0 &&
+  saidOf.parts.every(({ type }) => type === 'their' || type === 'his' || type === 'her')
+
 function implied(scene: Scene, words: readonly string[]): readonly Pair[] {
   const solid = scene.birds.filter(isSolid)
   const breeds = solid.some(({ ref }) => ref.breed !== undefined)
-  const birds = solid.filter((bird) => (!isMade(bird, solid) || solid.length === 1) && !(breeds && isGenesOnly(bird)))
+  const birds = solid.filter(
+    (bird) =>
+      (!isMade(bird, solid) || solid.length === 1) &&
+      !(breeds && isGenesOnly(bird)) &&
+      !(solid.length > 1 && isPronoun(bird)),
+  )
   const of = (sex: 'M' | 'F' | undefined): readonly Bird[] => birds.filter((bird) => bird.sex === sex)
   const [males, females, open] = [of('M'), of('F'), of(undefined)]
   const pair = (sires: readonly Bird[], dams: readonly Bird[], by: Mating['by']): readonly Pair[] =>
@@ -119,25 +131,37 @@ function implied(scene: Scene, words: readonly string[]): readonly Pair[] {
   return []
 }
 
-const key = ({ sire, dam }: Pair): string => JSON.stringify([sire.ref, dam.ref])
+/** "barred hens, the sharp stripe kind": other words for the same bird. */
+const plainRef = ({ asWritten, ...ref }: Bird['ref']): Bird['ref'] =>
+  ref.breed === undefined ? { ...ref, ...(asWritten === undefined ? {} : { asWritten }) } : ref
+const key = ({ sire, dam }: Pair): string => JSON.stringify([plainRef(sire.ref), plainRef(dam.ref)])
 
-/** "both E/E", "on E/E ground": genes behind a mating are those of either bird. */
-function bothHave(pairs: readonly Pair[], scene: Scene, words: readonly string[]): readonly Pair[] {
-  if (!words.some((word) => /^(?:both|all|ground|base|based|background)$/u.test(word))) return pairs
-  const loose = [...scene.birds, ...pairs.map(({ dam }) => dam)].filter(
-    (bird) => isGenesOnly(bird) && bird.sex !== 'M' && bird.saidOf.parts.length === 1,
+/** "both E/E", "on E/E ground": genes that either bird of a mating has. */
+function genesOfBoth(tokens: Reading['tokens']): NonNullable<Bird['ref']['genotype']> {
+  const said = tokens.filter(
+    ({ type }, i) =>
+      type === 'gene' &&
+      (/^(?:both|all)$/u.test(tokens[i - 1]?.word ?? '') ||
+        /^(?:ground|base|background)$/u.test(tokens[i + 1]?.word ?? '')),
   )
-  const only = pairs.filter(({ dam }) => !loose.includes(dam))
-  const genes = Object.assign({}, ...loose.map(({ ref }) => ref.genotype))
-  if (loose.length === 0 || only.length === 0) return pairs
+  const read = readGenotype(said.map(({ said: written }) => written).join(' '))
+  return said.length > 0 && read.ok ? read.value : {}
+}
+
+function bothHave(pairs: readonly Pair[], { tokens }: Reading): readonly Pair[] {
+  const genes = genesOfBoth(tokens)
+  if (Object.keys(genes).length === 0) return pairs
+  const isLoose = (bird: Bird): boolean =>
+    isGenesOnly(bird) && Object.keys(bird.ref.genotype ?? {}).every((locus) => locus in genes)
   const having = (bird: Bird): Bird => ({ ...bird, ref: { ...bird.ref, genotype: { ...genes, ...bird.ref.genotype } } })
+  const only = pairs.filter(({ dam }) => pairs.length === 1 || !isLoose(dam))
   return only.map(({ sire, dam, by }) => ({ sire: having(sire), dam: having(dam), by }))
 }
 
 /** Matings of the message, each once, at most twelve. */
-export function pairsIn({ scene, words }: Reading): readonly Pair[] {
-  const told = explicit(scene)
-  const pairs = bothHave(told.length > 0 ? told : implied(scene, words), scene, words)
+export function pairsIn(reading: Reading): readonly Pair[] {
+  const told = explicit(reading.scene)
+  const pairs = bothHave(told.length > 0 ? told : implied(reading.scene, reading.words), reading)
   return [...new Map(pairs.map((pair) => [key(pair), pair])).values()].slice(0, 12)
 }
 

@@ -165,6 +165,8 @@ export const readParents: Reader = (reading) => {
   if (isToldPair(reading) && sires.length === 1 && !has('father')) return undefined
   const chicks = chicksIn(reading)
   if (sires.length + dams.length === 0 && chicks.length === 0) return undefined
+  if (sires.length + dams.length === 0 && !chick)
+    return { kind: 'ask-back', missing: 'birds', options: [], birds: [], ...commonOf(reading) }
   if (
     !has('father') &&
     !lineUp &&

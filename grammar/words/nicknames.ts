@@ -26,7 +26,7 @@ export const nicknames: Readonly<Record<string, string>> = {
   'Red Sussex': 'red sussex',
   'Buff Sussex': 'buff sussex',
   'White Leghorn':
-    'wl, wls, wlh, scwl, wlhs, white leghorn, white leghorns, white leg, white legs, leghorn white, livornese bianca, weisse leghorn, leghorn blanche, leghorn blanca, леггорн',
+    'layer white, layer whites, wl, wls, wlh, scwl, wlhs, white leghorn, white leghorns, white leg, white legs, leghorn white, livornese bianca, weisse leghorn, leghorn blanche, leghorn blanca, леггорн',
   'Brown Leghorn': 'brl, lbl, dbl, brown leghorn, brown leghorns, light brown leghorn, dark brown leghorn, brown leg',
   'Exchequer Leghorn': 'exl, exchequer, exchequers, exchequer leghorn',
   'Cuckoo Leghorn': 'barred leghorn, barred leghorns, cuckoo leghorn, cuckoo leghorns',

@@ -8,7 +8,7 @@ export const cocks =
   'roos, roosters, cocks, cockerels, males, boys, bois, stags, cockbirds, cock birds, roostas, cockrels, cockerals, lads, fellas, blokes'
 /** Words of one female. */
 export const hen =
-  'wife, girlfriend, hen, pullet, female, girl, gal, lady, layer hen, hn, biddy, puller, pulet, pullit, pull it, f'
+  'wife, girlfriend, hen, pullet, female, girl, gal, layer hen, hn, biddy, puller, pulet, pullit, pull it, f'
 /** Words of several females. */
 export const hens =
   'wives, girlfriends, hens, pullets, females, girls, gals, ladies, layer hens, laying hens, layers, lassies, hennies, hns, biddies, chooks, pulets, pullits'

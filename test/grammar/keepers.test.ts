@@ -20,7 +20,6 @@ const otherwise: Readonly<Record<number, string>> = {
   279: 'a Sussex whose colour is not told stands as the Light Sussex',
   288: 'a Brahma whose colour is not told stands as the Light Brahma',
   331: 'eight names in a row: asked which birds are meant; the mutt at the end is not told apart',
-  363: 'the bird is named as a hybrid, Black sex-link; its parents are not told',
   364: 'the hens are in a picture and not told',
 }
 
