@@ -110,7 +110,8 @@ export const readBasket: Reader = (reading) =>
 export const readFirstCross: Reader = (reading): CrossQuestion | undefined => {
   const [bird, ...others] = birdsIn(reading)
   const made = bird?.ref.breed === undefined ? undefined : breedNamed(bird.ref.breed)?.madeFrom?.[0]
-  const sexing = reading.scene.aspects.includes('sexing') || reading.has('photo')
+  const coloured = reading.tokens.some(({ type }) => type === 'colour') // what a chick of that colour is, is a rule by itself
+  const sexing = (reading.scene.aspects.includes('sexing') && !coloured) || reading.has('photo')
   if (
     !bird ||
     !made ||

@@ -1,0 +1,29 @@
+// test/grammar/answered.test.ts: messages written by one who had not seen the grammar: the right kind of answer about the right birds.
+import { describe, expect, test } from 'vitest'
+import { answered, messages, missing, rightKind } from './answered.ts'
+
+/** Messages that are not understood right, by their beginning, each with the reason. */
+const knownMisses: Readonly<Record<string, string>> = {
+  'my barred rocks are from a hatchery and the rooster': 'the line told in another clause is not put to the hens',
+  'black orp hen split for chocolate? no the COCK':
+    'a question taken back in the same message is answered all the same',
+  'what do you get with a marinez rooster black copper':
+    'a name heard so wrong, and its colour behind the sex word, are not put together',
+}
+const isMissed = (text: string): boolean => Object.keys(knownMisses).some((start) => text.startsWith(start))
+
+const all = messages()
+
+test('there are messages of all 27 kinds', () => {
+  expect(new Set(all.map(({ kind }) => kind)).size).toBe(27)
+  expect(all.length).toBeGreaterThanOrEqual(270)
+})
+
+describe('the kind of answer counts, and the birds are those that were meant', () => {
+  test.each(all.map((message) => [message.kind, message.text, message] as const))('%s: %s', (kind, text, message) => {
+    const answer = answered(message)
+    const found = { kind: rightKind(message, answer) ? kind : answer.kind, missing: missing(message, answer) }
+    if (isMissed(text)) expect(found).not.toEqual({ kind, missing: [] })
+    else expect(found).toEqual({ kind, missing: [] })
+  })
+})
