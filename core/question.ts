@@ -57,6 +57,7 @@ export const Aspect = z.enum([
   'reverse',
   'welfare',
   'comb',
+  'legs',
   'maturity',
 ])
 export type Aspect = z.infer<typeof Aspect>
@@ -189,6 +190,7 @@ export const FactQuestion = z.strictObject({
   birds: z.array(BirdRef).readonly(),
   mating: z.strictObject({ sire: BirdRef, dam: BirdRef }).optional(), // the birds, where it is told who is put to whom
   locus: z.string().optional(),
+  aspects: z.array(Aspect).readonly().optional(), // what of one bird is asked, said first
   flock: Flock.optional(), // for topic 'flock': what has been told so far
   ...Common,
 })

@@ -44,7 +44,7 @@ function withBird(topic: Topic, { birds }: FactQuestion): Found {
 
 function fromBirds(question: FactQuestion): Found | undefined {
   const entries = entriesOf(question.birds).slice(0, 4)
-  const said = entries.map(({ breed, bird }) => ofBird(breed, bird, question.locus))
+  const said = entries.map(({ breed, bird }) => ofBird(breed, bird, question.locus, question.aspects))
   const [first] = said
   if (!first) return undefined
   const certainties = ['doubtful', 'usual', 'sure'] as const

@@ -167,9 +167,11 @@ function kinOf(reading: Reading, of: string, trait: Trait): readonly FlockBird[]
   const { tokens, words } = reading
   const said = (kin: string): boolean => tokens.some((token) => token.type === 'kin' && token.kin === kin)
   const showsKin = (index: number): boolean =>
-    traitsIn(tokens.slice(index + 1, index + 5).filter(({ type }) => type === 'colour' || type === 'trait')).some(
-      (id) => traits[id]?.allele === trait.allele,
-    )
+    traitsIn(
+      [...tokens.slice(Math.max(0, index - 1), index), ...tokens.slice(index + 1, index + 5)].filter(
+        ({ type }) => type === 'colour' || type === 'trait',
+      ),
+    ).some((id) => traits[id]?.allele === trait.allele)
   const at = (test: (token: Reading['tokens'][number]) => boolean): number => tokens.findIndex(test)
   const found: FlockBird[] = []
   const grand = at((token) => token.type === 'kin' && (token.kin === 'grandfather' || token.kin === 'grandmother'))

@@ -1,11 +1,11 @@
 // grammar/read/fact.ts: one bird, gene, sign, rule or belief: the record of core/topics.ts that the words point to.
 import { topicsIn } from '../../core/topics.ts'
 import { breedNamed, genesOf } from '../../core/breeds.ts'
-import { loci } from '../../core/data/loci.ts'
+import { loci, type LocusId } from '../../core/data/loci.ts'
 import { lociOfAllele } from '../../core/genotype.ts'
 import { traitsIn } from '../bird.ts'
 import { traits } from '../words/traits.ts'
-import { commonOf, isHybrid, isSolid, refsOf, type Reader } from './common.ts'
+import { aspectsOf, commonOf, isHybrid, isSolid, refsOf, type Reader } from './common.ts'
 import { isToldPair, pairsIn } from './pairs.ts'
 import type { Bird } from '../bird.ts'
 import type { Reading } from '../reading.ts'
@@ -36,6 +36,7 @@ const factOf = (reading: Reading, topic: string, birds: readonly Bird[], locus?:
   birds: refsOf(birds).slice(0, 6),
   ...matedIn(reading),
   ...(locus === undefined ? {} : { locus }),
+  ...(topic === 'bird' && aspectsOf(reading).length > 0 ? { aspects: aspectsOf(reading) } : {}),
   ...commonOf(reading, birds),
 })
 
@@ -80,24 +81,46 @@ const symbol = (said: string): ReturnType<typeof lociOfAllele> =>
     ? lociOfAllele(said)
     : undefined
 
+/** Chicks counted with a look, and others counted without it: "6 white 6 not white", "5 barred and 4 plain". */
+function countedBoth({ scene, tokens, words }: Reading): readonly string[] {
+  const lacking = scene.tallies.filter(({ not, look }) => not && look.length > 0)
+  const counted = tokens.filter(
+    ({ type }, i) => (type === 'colour' || type === 'trait') && tokens[i - 1]?.type === 'number',
+  )
+  const rest = /\d+ (?:not|plain|without|smooth|normal|clean|solid|none|unbarred|feathered|arent|were not)\b/u.test(
+    words.join(' '),
+  )
+  return traitsIn([...lacking.flatMap(({ look }) => look), ...(rest ? counted : [])])
+}
+
 /** "White Leghorn x RIR: 6 white, 6 not": chicks without what a pure parent must give to all. */
 export const readNotPure: Reader = (reading) => {
-  const pairs = pairsIn(reading)
-  const lacking = reading.scene.tallies.filter(({ not, look }) => not && look.length > 0)
-  const traitIds = traitsIn(lacking.flatMap(({ look }) => look))
-  const dominants = traitIds.flatMap((id) =>
+  if (!isToldPair(reading)) return undefined
+  const dominants = countedBoth(reading).flatMap((id) =>
     id === 'recessive white' ? ['I'] : traits[id]?.seen === true ? [traits[id].allele] : [],
   )
-  const parents = pairs.flatMap(({ sire, dam }) => [sire, dam])
-  const isPure = ({ ref }: Bird): boolean => {
+  const pairs = pairsIn(reading)
+  const isPure = ({ ref, saidOf }: Bird, sex: 'M' | 'F'): boolean => {
     const breed = ref.breed === undefined ? undefined : breedNamed(ref.breed)
+    const fixed = breed ? Object.entries(genesOf(breed)) : []
+    const gives = fixed.some(
+      ([locus, gene]) =>
+        gene.kind === 'fixed' && dominants.includes(gene.allele) && (sex === 'M' || loci[locus as LocusId].on !== 'Z'),
+    )
+    const asked = reading.words.some((word) => /^(?:pure|homozygous|clean)$/u.test(word))
+    const shown = traitsIn(saidOf.parts.filter(({ type }) => type === 'colour' || type === 'trait' || type === 'breed'))
     return (
-      breed !== undefined &&
       ref.genotype === undefined &&
-      Object.values(genesOf(breed)).some((gene) => gene.kind === 'fixed' && dominants.includes(gene.allele))
+      (gives || (asked && shown.some((id) => dominants.includes(traits[id]?.allele ?? ''))))
     )
   }
-  return isToldPair(reading) && parents.some(isPure) ? factOf(reading, 'parent-not-pure', parents) : undefined
+  return pairs.some(({ sire, dam }) => isPure(sire, 'M') || isPure(dam, 'F'))
+    ? factOf(
+        reading,
+        'parent-not-pure',
+        pairs.flatMap(({ sire, dam }) => [sire, dam]),
+      )
+    : undefined
 }
 
 /** "color basket: which 2 roosters": shells of many colours, with no birds to begin from. */

@@ -30,6 +30,7 @@ export const aspectWords: Readonly<Record<Aspect, string>> = {
   welfare:
     'dead, die, dies, died, dying, dead in shell, safe, lethal, lethals, harm, harmful, dangerous, deformed, deformity, deformities, cruel, unethical, ethical, inbred, inbreeding, problems, unhealthy, lethal gene, survive, survivors, suffer',
   comb: 'comb, combs, what comb, comb type, comb types, kamm, crete',
+  legs: 'leg color, leg colour, legs color, legs colour, what color legs, what colour legs, which color legs, color legs, colour legs, color of legs, colour of legs, shank color, shank colour, shanks, color are the legs, colour are the legs, what legs',
   maturity:
     'point of lay, pol, start laying, start to lay, begin laying, first egg, first eggs, age at first egg, when do they lay, when will they lay, lay age, maturity, age of lay, come into lay, coming into lay, begin to lay, when they lay, laying age, when do they start',
 }

@@ -27,3 +27,28 @@ describe('the kind of answer counts, and the birds are those that were meant', (
     else expect(found).toEqual({ kind, missing: [] })
   })
 })
+
+const answerTo = (text: string) =>
+  answered({ kind: '', text, before: undefined, kinds: [], places: { sire: [], dam: [], birds: [] } })
+
+test('a cock out of a lavender hen carries lavender for certain: she has no other to give', () => {
+  expect(answerTo('My black cock had a lavender mum. is he carrying')).toMatchObject({
+    kind: 'carrier',
+    allele: 'lav',
+    now: 1,
+  })
+})
+
+test.each([
+  ['White leghorn x rir: got 6 whites 6 not white'],
+  ['My barred rock rooster on red hens gave 5 barred and 4 plain, why'],
+  ['put a frizzle to smooth, 6 frizzled 6 smooth so is he pure'],
+])('%s: that parent is not pure', (text) => {
+  expect(answerTo(text)).toMatchObject({ kind: 'fact', about: 'a parent that is not pure' })
+})
+
+test.each([
+  ['barred rock hens, RIR roo: 5 barred and 4 plain', 'a barred hen has one copy and gives it to her sons alone'],
+])('%s: nothing is odd, for %s', (text) => {
+  expect(answerTo(text).kind).toBe('cross')
+})

@@ -1,7 +1,8 @@
 // core/answers/fact/bird.ts: what the catalogue knows of one bird: ground, gold or silver, barring, whites, feather, comb, eggs, lines.
-import { breedNamed, genesOf, lineOf, type Breed } from '../../breeds.ts'
+import { breedNamed, genesOf, type Breed } from '../../breeds.ts'
 import type { FactAnswer, Source } from '../../answer.ts'
-import type { BirdRef } from '../../question.ts'
+import type { Aspect, BirdRef } from '../../question.ts'
+import { askedOf, laying } from './asked.ts'
 import { colourGenes, form, oneLocus, unsure } from './form.ts'
 import { barring, feathering, goldOrSilver, ground, white } from './genes.ts'
 import { certainty } from './words.ts'
@@ -10,15 +11,6 @@ type Said = {
   readonly says: readonly string[]
   readonly certainty: FactAnswer['certainty']
   readonly sources: readonly Source[]
-}
-
-const round10 = (eggs: number): number => Math.round(eggs / 10) * 10
-
-/** Eggs a year and shell; keepers' figures, so worded as such. */
-function laying(breed: Breed, line: string | undefined): string {
-  const eggs = lineOf(breed, line)?.eggsFirstYear ?? breed.eggsFirstYear
-  const shell = breed.shell.colour === 'unknown' ? 'eggs' : `${breed.shell.colour} eggs`
-  return `Hens lay ${shell}, by keepers’ reckoning roughly ${round10(eggs.low)} to ${round10(eggs.high)} in the first year.`
 }
 
 function linesOf(breed: Breed): string {
@@ -31,8 +23,8 @@ function madeFrom(breed: Breed): string {
   return first ? `${breed.name} is a first cross, mostly ${first.sire} on ${first.dam}; it does not breed true.` : ''
 }
 
-/** Sentences about one bird; the one that was asked for first, the whites before what they hide. */
-export function ofBird(breed: Breed, bird: BirdRef, locus: string | undefined): Said {
+/** Sentences about one bird; what was asked for first, the whites before what they hide. */
+export function ofBird(breed: Breed, bird: BirdRef, locus: string | undefined, aspects: readonly Aspect[] = []): Said {
   const { line } = bird
   const asked = locus === undefined ? '' : oneLocus(breed, locus, line)
   const own = [
@@ -48,11 +40,13 @@ export function ofBird(breed: Breed, bird: BirdRef, locus: string | undefined): 
     linesOf(breed),
     unsure(breed, line),
   ]
-  const says = [...new Set([asked, ...own])].filter(Boolean)
+  const figures = askedOf(breed, line, aspects)
+  const rest = figures.length > 0 && asked === '' ? [breed.note, linesOf(breed)] : own // who asks of eggs wants no genes
+  const says = [...new Set([...figures, asked, ...rest])].filter(Boolean)
   const gene = genesOf(breed, line)[locus ?? 'S']
   return {
     says,
-    certainty: gene ? certainty[gene.confidence] : 'usual',
+    certainty: gene && rest === own ? certainty[gene.confidence] : 'usual',
     sources: [...breed.sources.genes, ...(locus === undefined ? breed.sources.eggs : [])],
   }
 }

@@ -111,3 +111,27 @@ test('what nobody wrote a record for is said to be unknown, with examples', () =
   expect(ask('phrenology').summary).toMatch(/^I have nothing on that/)
   expect(ask('bird').certainty).toBe('doubtful')
 })
+
+describe('what was asked of a bird is said first, and its genes are left out', () => {
+  const asked = (breed: string, aspect: 'eggs' | 'shell' | 'comb' | 'legs' | 'size' | 'feed') =>
+    answerFact({
+      kind: 'fact',
+      topic: 'bird',
+      birds: [{ breed }],
+      aspects: [aspect],
+      assumed: [],
+      manner: { symbols: false, units: 'both' },
+    })
+  test.each([
+    ['Cream Legbar', 'shell', /blue/],
+    ['Cream Legbar', 'eggs', /\d+ to \d+ in the first year/],
+    ['Light Brahma', 'comb', /pea/],
+    ['Welsummer', 'legs', /yellow/],
+    ['Black Jersey Giant', 'size', /13\.0 lb/], // the standard: cocks 13 lb
+    ['Black sex-link', 'feed', /perhaps \d+ to \d+ g a day/],
+  ] as const)('%s: %s', (breed, aspect, says) => {
+    const answer = asked(breed, aspect)
+    expect(answer.summary).toMatch(says)
+    expect(answer.says.join(' ')).not.toMatch(/s\+\/s\+|ground is/)
+  })
+})
