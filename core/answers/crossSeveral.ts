@@ -41,6 +41,9 @@ export function severalSummary(
       `Same chicks whichever line; ${hens}.`,
     )
   }
+  const verdicts = new Set(crossed.map(verdictOf))
+  if (verdicts.size === 1 && crossed.length > 2 && verdicts.has('not sexable'))
+    return `None of these ${crossed.length} matings can be sexed at hatch.`
   return fitting(
     `${crossed.map((one, i) => `${named[i]}: ${verdictOf(one)}`).join('. ')}.`,
     `${crossed.length} matings: ${crossed.map((one, i) => `${i + 1} ${verdictOf(one)}`).join(', ')}.`,

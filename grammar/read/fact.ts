@@ -18,6 +18,13 @@ const perhaps = 8
 /** Letters looked through for cues. */
 const mostLetters = 1200
 
+/** What of the bird is asked. "big" is a weight only where it is asked how big. */
+function ofBird(reading: Reading): Pick<FactQuestion, 'aspects'> {
+  const sized = reading.words.some((word) => /^(?:how|size|sizes|weigh|weighs|weight|weights|heavy|large)$/u.test(word))
+  const aspects = aspectsOf(reading).filter((aspect) => aspect !== 'size' || sized)
+  return aspects.length > 0 ? { aspects } : {}
+}
+
 /** Who is put to whom, where one mating is told. */
 function matedIn(reading: Reading): Pick<FactQuestion, 'mating'> {
   const [pair, ...others] = pairsIn(reading)
@@ -36,7 +43,7 @@ const factOf = (reading: Reading, topic: string, birds: readonly Bird[], locus?:
   birds: refsOf(birds).slice(0, 6),
   ...matedIn(reading),
   ...(locus === undefined ? {} : { locus }),
-  ...(topic === 'bird' && aspectsOf(reading).length > 0 ? { aspects: aspectsOf(reading) } : {}),
+  ...(topic === 'bird' ? ofBird(reading) : {}),
   ...commonOf(reading, birds),
 })
 
@@ -378,6 +385,8 @@ const isAboutBird = (reading: Reading, locus: string | undefined): boolean => {
 export const readBirdFact: Reader = (reading) => {
   const birds = birdsIn(reading)
   const locus = locusIn(reading)
+  if (reading.words.some((word) => /^autosex/u.test(word)) && birds.length > 0 && locus === undefined)
+    return factOf(reading, 'autosexing', birds)
   if (birds.length > 0 && isAboutBird(reading, locus))
     return factOf(reading, 'bird', birds, locus ?? colourLocus(reading))
   if (birds.length > 0) return undefined

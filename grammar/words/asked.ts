@@ -20,7 +20,7 @@ export const aspectWords: Readonly<Record<Aspect, string>> = {
     'cold hardy, cold hardiness, hardy, hardiness, hardier, winter, winter layers, winters, heat, hot, climate, cold, frostbite, frost, heat tolerant, heat hardy, snow, humid, winterhart, robust',
   feed: 'feed, eat, eats, feed bill, feed conversion, feed efficiency, how much feed, feed cost, eat less',
   shares:
-    'percent, percents, percentage, percentages, pct, odds, ratio, ratios, chance, chances, probability, fraction, what split, proportion, proportions, how many of each, what are the odds, prozent, procent, pourcentage, how likely',
+    'how many white, how many blue, how many black, how many splash, how many lavender, how many chocolate, how many barred, how many mottled, how many frizzles, how many frazzles, how many frizzled, how many curly, how many smooth, how many naked, percent, percents, percentage, percentages, pct, odds, ratio, ratios, chance, chances, probability, fraction, what split, proportion, proportions, how many of each, what are the odds, prozent, procent, pourcentage, how likely',
   why: 'why, how come, explain, reason, whys, y tho',
   more: 'more detail, more details, tell me more, more info, more please, go on',
   symbols:
