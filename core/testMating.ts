@@ -44,7 +44,8 @@ export const unmasked = (states: readonly TestState[], n: number): number => 1 -
 
 function slipThrough(states: readonly TestState[], n: number): number {
   const carriers = states.filter(({ carrier }) => carrier)
-  return carriers.length === 0 ? 0 : allClear(carriers, n) / allClear(carriers, 0)
+  const all = allClear(carriers, 0)
+  return all === 0 ? 0 : allClear(carriers, n) / all // a bird that cannot carry it has nothing to let slip
 }
 
 const allClear = (states: readonly TestState[], n: number): number =>

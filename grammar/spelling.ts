@@ -17,6 +17,9 @@ const everyday: ReadonlySet<string> = new Set([
   ...ofConcepts,
 ])
 
+/** An English word in its plain form. */
+export const isPlainWord = (word: string): boolean => everyday.has(word)
+
 /** An English word, in its plain form or with a usual ending. */
 export const isEveryday = (word: string): boolean =>
   everyday.has(word) ||

@@ -71,7 +71,8 @@ const everyHenAspect: readonly Aspect[] = ['eggs', 'size', 'temper', 'broody', '
 function daughters({ cases }: Crossed, first: Case, asked: Asked, verdict: string): readonly Block[] {
   const shells =
     (usual(asked) || wants(asked, 'eggs', 'shell', 'more')) && shellHangs(cases) ? eggCaseBlocks(cases) : []
-  return [...hen(first, asked, verdict), ...shells]
+  const own = shells.length > 0 && first.hen ? { ...first, hen: { ...first.hen, shell: [] } } : first
+  return [...hen(own, asked, verdict), ...shells]
 }
 
 function single(crossed: Crossed, asked: Asked, verdict: string): readonly Block[] {

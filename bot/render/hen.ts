@@ -15,7 +15,7 @@ const plain = (of: number): number | undefined => [1 / 2, 1 / 4, 3 / 4].find((p)
 /** 'brown', 'half olive, the rest dark brown or brown', 'mostly cream, some white', 'brown or light brown'. */
 export function shellWords({ shell }: Hen): string {
   const [first, ...others] = shell.filter((s) => s.share > 0.04)
-  if (!first) return 'unknown'
+  if (!first) return 'as the cases say'
   const rest = or(others.map((s) => s.colour))
   if (others.length === 0) return first.colour
   const exact = plain(first.share)
@@ -27,7 +27,11 @@ const eggs = (hen: Hen): string => `${estimate(hen.eggsFirstYear, hen.status, 'e
 
 /** Eggs, shell, size and temper: what a keeper would ask next. */
 export function henLine(hen: Hen, units: Units): Block {
-  const rest = [`shells ${shellWords(hen)}`, kilograms(hen.bodyWeightKg.likely, units), hen.temper].filter(Boolean)
+  const rest = [
+    hen.shell.length > 0 ? `shells ${shellWords(hen)}` : '',
+    kilograms(hen.bodyWeightKg.likely, units),
+    hen.temper,
+  ].filter(Boolean)
   return line(
     strong('Hens to expect: '),
     `${eggs(hen)}; ${rest.join('; ')}.${hen.line ? ` ${capital(hen.line)}.` : ''}`,
@@ -49,8 +53,8 @@ export const vigour = (hen: Hen): readonly Block[] =>
 /** One sentence an aspect; aspects that are not of the hen give none. */
 const aspects: Partial<Record<Aspect, (hen: Hen, units: Units) => string>> = {
   eggs: (hen, units) =>
-    `Eggs year by year: perhaps ${byYear(hen)}; ${grams(hen.eggWeightGrams.likely, units)} each; shells ${shellWords(hen)}.${keep(hen)}`,
-  shell: (hen) => `Shells: ${shellWords(hen)}.`,
+    `Eggs year by year: perhaps ${byYear(hen)}; ${grams(hen.eggWeightGrams.likely, units)} each${hen.shell.length > 0 ? `; shells ${shellWords(hen)}` : ''}.${keep(hen)}`,
+  shell: (hen) => (hen.shell.length > 0 ? `Shells: ${shellWords(hen)}.` : ''),
   size: (hen, units) =>
     `Size: hens ${kilograms(hen.bodyWeightKg.likely, units)}, cocks ${kilograms(hen.cockWeightKg.likely, units)}; a dressed cockerel ${kilograms(hen.carcassKg.likely, units)}.`,
   temper: (hen) => `Temper: ${hen.temper}.`,

@@ -48,13 +48,27 @@ export function henSummary(hen: Hen, aspects: readonly Aspect[]): string {
   return fitting(upTo(4), upTo(3), upTo(2), upTo(1))
 }
 
-/** Where the shell hangs on a parent: a clause for each thing that may be so, likeliest first. Undefined where it does not, or is not asked. */
+const isBlue = (colour: string): boolean => /blue|green|olive/.test(colour)
+const blueShare = ({ hen }: Case): number =>
+  (hen?.shell ?? []).filter(({ colour }) => isBlue(colour)).reduce((sum, { share }) => sum + share, 0)
+
+/** After the first, a condition without its bird and its gene: 'carrying two copies', 'without'. */
+const shortened = (given: string, at: number): string =>
+  at === 0 ? given : given.replace(/^the (?:cock is|hens are) /, '').replace(/(?: of)? blue egg/g, '')
+
+/**
+ * Where the shell hangs on what a parent carries: how many daughters lay blue, green or olive in each case, likeliest first.
+ * Undefined where it does not hang on it, or is not asked.
+ */
 export function shellSummary(cases: readonly Case[], aspects: readonly Aspect[]): string | undefined {
   if (!aspects.includes('shell')) return undefined
   const told = [...new Map(cases.toReversed().map((one) => [one.eggsGiven ?? '', one])).entries()].toReversed()
-  if (told.length < 2) return undefined
-  const clause = ([given, { hen }]: (typeof told)[number]): string =>
-    `if ${given || 'otherwise'}, ${hen ? shellWords(hen) : 'not known'}`
-  const upTo = (n: number): string => `It depends: ${told.slice(0, n).map(clause).join('; ')}.`
-  return fitting(upTo(3), upTo(2), upTo(1))
+  if (told.length < 2 || told.some(([given]) => given === '')) return undefined
+  const many = (share: number): string =>
+    share < 0.005 ? 'none' : shareWords(plainShare(share) ?? (share > 0.99 ? 1 : share))
+  const clauses = told.map(([given, one], at) => `${many(blueShare(one))} if ${shortened(given, at)}`)
+  return fitting(
+    `Blue, green or olive shells: ${clauses.join(', ')}.`,
+    `Blue, green or olive shells: ${clauses[0]!}; else otherwise.`,
+  )
 }

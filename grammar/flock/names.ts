@@ -1,6 +1,7 @@
 // grammar/flock/names.ts: which words of a message name a bird of the keeper's: names told before, and new ones.
 import { fold } from '../normalise.ts'
-import { isEveryday } from '../spelling.ts'
+import { isEveryday, isPlainWord } from '../spelling.ts'
+import { givenNames } from '../words/givenNames.ts'
 import type { Flock } from '../../core/question.ts'
 import type { Token } from '../token.ts'
 
@@ -49,6 +50,10 @@ export function namedClauses(tokens: readonly Token[], flock: Flock): readonly (
 const withoutNo = (clause: readonly Token[]): readonly Token[] =>
   clause[0]?.type === 'not' ? clause.slice(clause[1]?.type === 'comma' ? 2 : 1) : clause
 
+/** Fit to be a name though it stands with a capital at the head of a sentence: 'Sid' and 'Daisy' are, 'Seller' is not. */
+const isNameLike = (word: string): boolean =>
+  givenNames.has(word) || (word.length <= 3 ? !isPlainWord(word) : !isEveryday(word))
+
 /** A new name stands with a capital, or in a sentence that can only be of kin. */
 export const isNewName = (token: Token, flock: Flock): boolean =>
-  isTold(token, flock) || (isCapital(token.said) && !isEveryday(fold(token.said)))
+  isTold(token, flock) || (isCapital(token.said) && isNameLike(fold(bare(token.said))))

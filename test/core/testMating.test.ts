@@ -164,3 +164,11 @@ describe('edges', () => {
     )
   })
 })
+
+test('a bird that cannot be a carrier lets nothing slip: no chick is needed', () => {
+  const states = [
+    { weight: 0, carrier: true, clear: 1 / 2 },
+    { weight: 1, carrier: false, clear: 1 },
+  ]
+  expect(chicksForPower(states, 0.05)).toEqual({ kind: 'enough', n: 0 })
+})

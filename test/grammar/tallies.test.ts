@@ -93,3 +93,16 @@ describe('parts of a chick are not its colour', () => {
     expect(question.kind === 'parents' && question.chicks.map(({ tally }) => tally.look)).toEqual([look])
   })
 })
+
+describe('names that are English words, or short', () => {
+  test.each([
+    ['Bert x Daisy gave 3 white of 11', ['Bert', 'Daisy']],
+    ['Sid x Daisy: 12 chicks, 3 lavender', ['Sid', 'Daisy']],
+    ['Rex x Ada gave 9 black chicks', ['Rex', 'Ada']],
+  ])('%s', (text, names) => {
+    expect(tell(text).flock.birds.map(({ name }) => name)).toEqual(names)
+  })
+  test('a seller is nobody’s bird', () => {
+    expect(tell('Seller says pullet is split for barred').flock.birds).toEqual([])
+  })
+})

@@ -6,7 +6,7 @@ import { copiesLeft, type Member } from '../../flock/member.ts'
 import { carriedName } from '../../flock/carriedName.ts'
 import type { Weighed } from '../../flock/weigh.ts'
 import { fitting } from '../parts.ts'
-import { alsoSure, ifMatesCarry } from './mates.ts'
+import { alsoSure, ifMatesCarry, mateAtHand } from './mates.ts'
 import { moreChicks } from './matings.ts'
 import { movedBy, type Step, stepsOf, weighSteps } from './steps.ts'
 import { unseen } from './unseen.ts'
@@ -94,18 +94,19 @@ function weighedUp(
   const known = last.footing !== 'open' && !mute
   const now = toNumber(last.p)
   const settled = now === 0 || now === 1
+  const more = moreChicks(debated, bird.sex, now, Number.isFinite(soFar) ? soFar : 1, mateAtHand(debated, flock, bird))
   const seen = steps.filter(({ says }) => moved.some(({ reading }) => reading === says)).map(({ says }) => says)
   return {
     possible: true,
     summary: mute
       ? saysNothing(debated, bird, seen)
-      : verdict(debated, bird, last.p, last.footing, seen, settled ? alsoSure(debated, flock, bird) : []),
+      : verdict(debated, bird, last, seen, settled ? alsoSure(debated, flock, bird) : [], more[0]),
     why: mute ? ifMatesCarry(debated, flock, bird) : whyOf(debated, bird, last.footing, moved),
     before: known && first?.kind === 'chance' ? toNumber(first.p) : null,
     now: known ? now : null,
     nowFraction: known ? shortFraction(last.p) : null,
     moved,
-    moreChicks: settled ? [] : moreChicks(debated, bird.sex, now, Number.isFinite(soFar) ? soFar : 1),
+    moreChicks: settled ? [] : more,
     oneContraryChick: settled ? '' : contraryChick(debated, bird),
     conflict: [],
     sensitivity: settled ? null : sensitivity(last.footing, soFar),

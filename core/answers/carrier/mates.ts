@@ -1,13 +1,29 @@
 // core/answers/carrier/mates.ts: what the chicks of a debated bird say of its mates, and what they would say if the mates carried it.
-import { type Debated, readCopies } from '../../flock/debated.ts'
-import type { Member } from '../../flock/member.ts'
+import { type Debated, mostCopies, readCopies } from '../../flock/debated.ts'
+import { copiesLeft, type Member } from '../../flock/member.ts'
 import { weigh } from '../../flock/weigh.ts'
+import type { MateKind } from './matings.ts'
 import { chanceWords, nameOf } from './verdict.ts'
 
 /** Its mates, by place in the flock. */
 function matesOf(flock: readonly Member[], { name }: Member): readonly number[] {
   const names = new Set(flock.flatMap(({ sire, dam }) => (sire === name ? [dam] : dam === name ? [sire] : [])))
   return flock.flatMap((member, i) => (names.has(member.name) ? [i] : []))
+}
+
+/** What the bird of the other sex is that was spoken of, where that is known; a mate before any other. */
+export function mateAtHand(debated: Debated, flock: readonly Member[], bird: Member): MateKind | undefined {
+  const mated = matesOf(flock, bird).map((mate) => flock[mate]!)
+  const spokenOf = flock.filter(
+    ({ sex, chicks, sire, dam }) => sex !== bird.sex && sex !== 'U' && !chicks && !sire && !dam,
+  )
+  const related = new Set([bird.sire, bird.dam])
+  for (const mate of [...mated, ...spokenOf.filter(({ name }) => !related.has(name))]) {
+    const left = copiesLeft(debated, mate)
+    if (left.length === 1 && left[0] === mostCopies(debated, mate.sex)) return 'shows'
+    if (left.length > 0 && !left.includes(0)) return 'split'
+  }
+  return undefined
 }
 
 /** Mates not known to carry it that are then certain to carry it as well. */

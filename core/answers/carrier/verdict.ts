@@ -1,4 +1,5 @@
 // core/answers/carrier/verdict.ts: the carrier debate in its first line, and what one contrary chick would do.
+import type { CarrierAnswer } from '../../answer.ts'
 import { formatRatio, type Ratio, toNumber } from '../../engine/num.ts'
 import type { Debated } from '../../flock/debated.ts'
 import type { Member } from '../../flock/member.ts'
@@ -18,28 +19,28 @@ export function chanceWords(p: Ratio): string {
 
 export const nameOf = ({ name, sex }: Member): string => (isOwnName(name) ? name : `the ${pronouns(sex).kind}`)
 
-/** The summary, by what is known. `seen` are the readings on its offspring, in words. */
+/** The summary, by what is known. `seen` are the readings on its offspring, in words; `test` the first test mating. */
 export function verdict(
   debated: Debated,
   bird: Member,
-  p: Ratio,
-  footing: Footing,
+  { p, footing }: { readonly p: Ratio; readonly footing: Footing },
   seen: readonly string[],
   alsoSure: readonly string[],
+  test: CarrierAnswer['moreChicks'][number] | undefined,
 ): string {
   const what = carriedName(debated.allele)
   const name = nameOf(bird)
-  const { he, mate } = pronouns(bird.sex)
+  const { he } = pronouns(bird.sex)
   if (p.n === p.d) {
     const also = alsoSure.length > 0 ? `, and so does ${alsoSure.join(' and ')}` : ''
     return fitting(`Certain: ${name} carries ${what}${also}.`, `Certain: ${name} carries ${what}.`)
   }
   if (p.n === 0n) return `No: ${name} does not carry ${what}.`
-  if (footing === 'open')
-    return fitting(
-      `Nothing told so far says whether ${name} carries ${what}. A test mating does: 5 clear chicks from a ${debated.shows} ${mate}, 7 to be sure.`,
-      `Nothing told so far says whether ${name} carries ${what}; a test mating does.`,
-    )
+  if (footing === 'open') {
+    const start = `Nothing told so far says whether ${name} carries ${what}`
+    const chicks = test ? `${test.for95} clear chicks ${test.mating}, ${test.for99} to be sure` : ''
+    return fitting(`${start}. A test mating does: ${chicks}.`, `${start}; a test mating does.`)
+  }
   const chance = chanceWords(p)
   if (seen.length === 0) return `${chance} that ${name} carries ${what}.`.replace(/^./u, (first) => first.toUpperCase())
   return fitting(

@@ -153,7 +153,7 @@ describe('nothing that bears on it', () => {
     const answer = ask('Bert', 'lav', [{ ...bert, bird: { breed: 'Black Orpington' } }])
     expect([answer.before, answer.now, answer.nowFraction]).toEqual([null, null, null])
     expect(answer.summary).toBe(
-      'Nothing told so far says whether Bert carries lavender. A test mating does: 5 clear chicks from a lavender hen, 7 to be sure.',
+      'Nothing told so far says whether Bert carries lavender. A test mating does: 5 clear chicks with a lavender hen, 7 to be sure.',
     )
     expect(answer.why).toMatch(/looks like a bird with none/u)
   })
@@ -226,6 +226,29 @@ describe('what cannot be', () => {
       { bird: 'chicks 1 of Bert and Ada', reading: 'lavender' },
     ])
     expect([answer.now, answer.moved]).toEqual([null, []])
+  })
+})
+
+describe('a mate that was spoken of', () => {
+  const hen = { name: 'the hen', sex: 'F' as const, bird: { genotype: { lav: ['Lav+', 'lav'] } } }
+  test('a known carrier: her mating stands first, and 17 clear chicks make sure', () => {
+    const answer = ask('the cock', 'lav', [{ name: 'the cock', sex: 'M' }, hen])
+    expect(answer.summary).toBe(
+      'Nothing told so far says whether the cock carries lavender. A test mating does: 11 clear chicks with a hen known to carry it, 17 to be sure.',
+    )
+    expect(answer.moreChicks.map(({ for99 }) => for99)).toEqual([17, 7, 35])
+  })
+  test('one that shows it', () => {
+    expect(
+      ask('the cock', 'lav', [
+        { name: 'the cock', sex: 'M' },
+        { ...ada, sex: 'F' },
+      ]).moreChicks[0]!.for99,
+    ).toBe(7)
+  })
+  test('his own dam is none', () => {
+    const kin = [{ name: 'the cock', sex: 'M' as const, dam: 'the hen' }, hen]
+    expect(ask('the cock', 'lav', kin).moreChicks[0]!.for99).toBe(7)
   })
 })
 
