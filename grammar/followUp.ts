@@ -276,7 +276,8 @@ function mateSought(base: CrossQuestion, reading: Reading): Question | undefined
     !sought?.sex ||
     !mating ||
     reading.scene.birds.some(isSolid) ||
-    reading.scene.aspects.some((aspect) => aspect === 'chicks' || aspect === 'adults')
+    reading.scene.aspects.some((aspect) => aspect === 'chicks' || aspect === 'adults') ||
+    reading.words.some((word) => /^(?:lay|lays|look|weigh)$/u.test(word)) // what the daughters do; no mate is sought
   )
     return undefined
   const goals = goalsOf(reading)

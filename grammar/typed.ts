@@ -241,7 +241,8 @@ type Bare = {
 /** `hens 4 my roo`. */
 const isFor = (words: readonly Word[], at: number): boolean =>
   words[at]?.raw.text === '4' &&
-  /^(?:my|the|a|an|our|this|these|his)$/u.test(words[at + 1]?.word ?? '') &&
+  (/^(?:my|the|a|an|our|this|these|his)$/u.test(words[at + 1]?.word ?? '') ||
+    /^(?:what|wat|wot|which|wich|best)$/u.test(words[at - 2]?.word ?? '')) &&
   words[at - 1]?.word !== 'of'
 
 const numberToken = (raw: Raw, spot: Bare): Token => ({

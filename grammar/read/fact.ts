@@ -69,7 +69,7 @@ function topicOf(reading: Reading, least: number): string | undefined {
 /** The locus of symbols or traits that are spoken of by themselves. */
 function locusIn({ tokens, words }: Reading): string | undefined {
   const letter =
-    words.length <= 6 &&
+    words.length <= 8 &&
     words.some((word) => /^(?:vs|versus|mean|means|what|whats|gene|allele|locus|difference|and)$/u.test(word))
       ? tokens.find(({ said }) => /^[SsBbKkEePpRrWwFfh]$/u.test(said))
       : undefined
@@ -385,7 +385,7 @@ const isAboutBird = (reading: Reading, locus: string | undefined): boolean => {
 export const readBirdFact: Reader = (reading) => {
   const birds = birdsIn(reading)
   const locus = locusIn(reading)
-  if (reading.words.some((word) => /^autosex/u.test(word)) && birds.length > 0 && locus === undefined)
+  if (reading.words.some((word) => word.startsWith('autosex')) && birds.length > 0 && locus === undefined)
     return factOf(reading, 'autosexing', birds)
   if (birds.length > 0 && isAboutBird(reading, locus))
     return factOf(reading, 'bird', birds, locus ?? colourLocus(reading))

@@ -191,7 +191,9 @@ export const readBestBreed: Reader = (reading) => {
   return reading.has('bestBreed') ||
     seeking ||
     words[0] === 'best' ||
-    (goalsOf(reading).filter((goal) => goal !== 'sexable').length > 1 && reading.has('question'))
+    (goalsOf(reading).filter((goal) => goal !== 'sexable').length > 1 &&
+      reading.has('question') &&
+      !reading.has('hatch'))
     ? linesQuestion(reading, 'compare')
     : undefined
 }
