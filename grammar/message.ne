@@ -16,7 +16,6 @@ import * as wanted from './build/wanted.ts'
 # What can be said in one breath. The reader takes the longest that fits and goes on behind it.
 saying -> matings   {% saying.matings %}
         | offspring {% id %}
-        | crossed   {% saying.mating %}
         | wanted    {% id %}
         | told      {% id %}
         | tally     {% id %}
@@ -39,10 +38,6 @@ mating -> %cross mated %together        {% mating.crossTogether %} # breed my se
         | %cross mated over mates      {% mating.crossMaleFirst %} # cross RIR with Delaware
         | %cross of mated join mated   {% mating.crossEither %}  # cross between RIR and Delaware; mix of A and B
         | mated join mated %cross      {% mating.eitherCross %}  # RIR and BR cross
-
-# Asked of outright: what do I get if I cross A with B.
-crossed -> %which %cross mated over mates {% mating.askedCross %}
-         | %which %cross mated %together   {% mating.askedTogether %}
 
 over -> %over | %and %over | %cross | %comma %over | aside %over | %is %over | %over %over | %over %and %over | %over %between
 under -> %under | %comma %under | %is %under
@@ -95,7 +90,7 @@ carried -> %carries what {% feature.carriesOne %}                 # split to lav
          | %pure what    {% feature.carriesTwo %}                 # pure for barring
          | %single what  {% feature.carriesOne %}
          | %split        {% feature.split %}                      # lav x split
-what -> name | %gene | %sexlink
+what -> name | %gene
 
 # In brackets: (show line, blue), (white), (Delaware x NH); after a comma: , s+/s+ Co/Co
 noted -> %open notes %close      {% feature.noted %}

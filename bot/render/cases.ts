@@ -52,12 +52,14 @@ const condition = (outcome: Outcome): string => {
   const words = given(outcome)
   return words === '' || words === 'otherwise' ? 'Otherwise' : `If ${words}`
 }
+const isRest = (outcome: Outcome): boolean => condition(outcome) === 'Otherwise'
 
-/** 'If the hens are silver (likely): …' for each outcome, then how to find out. */
+/** 'If the hens are silver (likely): …' for each outcome, “otherwise” after what it is other than; then how to find out. */
 export function caseBlocks(cases: readonly Case[], asked: Asked): readonly Block[] {
   const shown = outcomes(cases, asked)
     .filter((o, i) => i === 0 || o.weight > tooUnlikely)
     .slice(0, mostOutcomes)
+    .toSorted((a, b) => Number(isRest(a)) - Number(isRest(b)))
   const tests = shown.flatMap((o) => o.cases.map((c) => c.howToTell)).filter(Boolean)
   return [
     ...shown.map((o) => line(strong(`${condition(o)} (${belief(o.weight)}): `), o.says)),

@@ -91,6 +91,26 @@ function setsApart({ given, sexing }: Case, cases: readonly Case[]): Apart {
 
 const sexable = { yes: 'sexable', partly: 'partly sexable', no: 'not sexable' } as const
 
+/** What every chick grows into, where that is one look in both sexes and in every case. */
+function oneLook(cases: readonly Case[]): string | undefined {
+  const looks = new Set(cases.flatMap(({ cockerels, pullets }) => [...cockerels, ...pullets].map(({ adult }) => adult)))
+  const [only] = looks
+  return looks.size === 1 ? only : undefined
+}
+
+/** Where colour never tells and only the speed of feathering may, that is said last. */
+function wingsLine(cases: readonly Case[]): string | undefined {
+  const told = cases.filter(({ sexing }) => sexing.verdict !== 'no')
+  const byWings = told.every(({ sexing }) => sexing.signs[0]?.sign === 'wing feathers')
+  if (told.length === 0 || told.length === cases.length || !byWings) return undefined
+  const look = oneLook(cases)
+  const wings = 'wing feathers tell only if the cock is fast-feathering and the hens slow'
+  return fitting(
+    `Not sexable by colour${look === undefined ? '' : `: all grow up ${look}`}; ${wings}.`,
+    `Not sexable by colour; ${wings}.`,
+  )
+}
+
 /** Several cases: what it hangs on. Of each verdict the likeliest case is told, the likeliest verdict first. */
 function dependsLine(cases: readonly Case[]): string {
   const told = [...new Map(cases.toReversed().map((one) => [one.sexing.verdict, one])).values()].toReversed()
@@ -120,5 +140,5 @@ function dependsLine(cases: readonly Case[]): string {
 export function summaryOf({ cases }: Crossed, aspects: readonly Aspect[]): string {
   const [first] = cases
   if (first?.hen && asksOfHenOnly(aspects)) return shellSummary(cases, aspects) ?? henSummary(first.hen, aspects)
-  return cases.length > 1 ? dependsLine(cases) : verdictLine(first!)
+  return cases.length > 1 ? (wingsLine(cases) ?? dependsLine(cases)) : verdictLine(first!)
 }

@@ -91,13 +91,6 @@ export const femaleFirst = ([left, joint, right]: Joined, _at: number, reject: R
 /** "cross RIR with Delaware". */
 export const crossMaleFirst = ([, left, joint, right]: [Token, ...Joined], _at: number, reject: Reject): Made =>
   mate(left, joint, right, 'male first', true) ?? reject
-/** "what do I get if I cross A with B". */
-export const askedCross = (
-  [, cross, left, joint, right]: [Token, Token, ...Joined],
-  at: number,
-  reject: Reject,
-): Made => crossMaleFirst([cross, left, joint, right], at, reject)
-
 /** One kind of bird bred to itself, or two kinds put together. */
 function amongThem(mated: Mated): MatingSaid | undefined {
   const [first, second, ...rest] = groupOf(mated)
@@ -110,9 +103,6 @@ function amongThem(mated: Mated): MatingSaid | undefined {
 export const together = ([mated]: [Mated], _at: number, reject: Reject): Made => amongThem(mated) ?? reject
 export const crossTogether = ([, mated]: [Token, Mated], _at: number, reject: Reject): Made =>
   amongThem(mated) ?? reject
-export const askedTogether = ([, , mated]: [Token, Token, Mated], _at: number, reject: Reject): Made =>
-  amongThem(mated) ?? reject
-
 /** Without a word of order: two single birds, or two groups of different sex. */
 function either(left: Mated, joint: Words, right: Mated, cross: boolean): MatingSaid | undefined {
   const [first, second] = [groupOf(left), groupOf(right)]

@@ -84,6 +84,13 @@ test('what the bot does not know of a bird is told as cases in words of belief, 
   expect(text).not.toMatch(/\b(?:70|30)\b/)
 })
 
+test('“otherwise” comes after what it is other than, however likely', () => {
+  const rest = { ...blackSexLink, weight: 0.9, given: 'otherwise', sexing: unsexed }
+  const { text } = reply(cross([rest, { ...blackSexLink, weight: 0.1, given: 'the hens are silver' }]), asked())
+  expect(text.indexOf('If the hens are silver (unlikely)')).toBeGreaterThan(0)
+  expect(text.indexOf('Otherwise (')).toBeGreaterThan(text.indexOf('If the hens are silver (unlikely)'))
+})
+
 test('several looks of one sex come with their shares, as keepers say them', () => {
   const blues = [
     lookShare(0.25, { colour: 'black', words: 'black' }, 'black'),
