@@ -48,8 +48,8 @@ function putSmall(): void {
   for (const [type, list] of entries(smallWords)) putAll(list, { type })
   putAll(matings.over, { type: 'over', weak: false })
   putAll(matings.overWeak, { type: 'over', weak: true })
-  const { under, and, or, cross, between, outOf, by } = matings
-  for (const [type, list] of entries({ under, and, or, cross, between, outOf, by })) putAll(list, { type })
+  const { under, and, or, cross, between, outOf, by, half } = matings
+  for (const [type, list] of entries({ under, and, or, cross, between, outOf, by, half })) putAll(list, { type })
   putAll(matings.generation, { type: 'generation', generation: 1 })
   putAll(matings.generation2, { type: 'generation', generation: 2 })
 }

@@ -34,6 +34,8 @@ mating -> %cross mated %together        {% mating.crossTogether %} # breed my se
         | mated over mates             {% mating.maleFirst %}    # RIR roo over barred rock hens; A x B hen over C
         | mated under mated            {% mating.femaleFirst %}  # barred hens under a Sussex roo
         | mated join mated             {% mating.eitherFirst %}  # RIR and BR
+        | mated %is mated              {% mating.headed %}       # my Sussex hens: a RIR or a Buckeye rooster
+        | mated %by mated              {% mating.genesBy %}      # P/p+ by p+/p+
         | bird bird                    {% mating.sideBySide %}   # RIR roo BR hens
         | %cross mated over mates      {% mating.crossMaleFirst %} # cross RIR with Delaware
         | %cross of mated join mated   {% mating.crossEither %}  # cross between RIR and Delaware; mix of A and B
@@ -52,11 +54,15 @@ mates -> mated            {% id %}
 
 # A cross-bred bird: RIR x BR hen; (Delaware x NH) hen; RIR/BR cross.
 crossbred -> bird tight bird        {% mating.crossbred %}
+           | halves                  {% id %}
            | bird tight bird %cross {% mating.crossbred %}
            | bird %outOf bird tight bird {% mating.childOf %}    # F1 hen from Delaware x NH
            | bird %outOf bird %by bird   {% mating.childOfBy %}  # pullet out of a Sussex hen by a RIR cock
            | %generation %of bird tight bird {% mating.generationOf %} # F2 of A x B
 tight -> %over | %slash | %cross | %plus
+halves -> %half bird %half bird     {% mating.halves %}           # half Silkie half Cochin
+        | %half bird halves_join %half bird {% mating.halvesJoined %}
+halves_join -> %and | %comma | %comma %and | %slash
 
 # Chicks and hens out of a mating: pullets from RIR x BR; chick out of a Sussex hen by a RIR cock.
 offspring -> bird %outOf matings         {% saying.outOfMating %}
@@ -89,6 +95,8 @@ without -> %not look_name {% feature.without %}                        # no bars
 carried -> %carries what {% feature.carriesOne %}                 # split to lavender
          | %pure what    {% feature.carriesTwo %}                 # pure for barring
          | %single what  {% feature.carriesOne %}
+         | look_name %carries {% feature.splitBehind %}           # lavender split hens
+         | look_name %split   {% feature.splitBehind %}
          | %split        {% feature.split %}                      # lav x split
 what -> name | %gene
 
@@ -97,6 +105,7 @@ noted -> %open notes %close      {% feature.noted %}
        | %open mating %close     {% feature.bracketed %}
        | %outOf %goal             {% feature.fromEgg %}             # from a blue egg
        | %comma %gene            {% feature.afterComma %}
+       | %and %gene              {% feature.afterComma %}           # I/i+ and E/E
        | %comma carried          {% feature.afterComma %}
        | %comma %trait            {% feature.afterComma %}
        | %comma %number %trait    {% feature.afterNumber %}         # , one barring gene
@@ -109,7 +118,8 @@ note -> name | %line | sex | %gene | carried | without | %generation
 
 # --- who is who, and who is wanted ---------------------------------------------------------------------------------
 
-told -> bird %is birds {% saying.told %}                         # rooster is the Australorp; hens: BR and SLW
+told -> bird %is halves {% saying.toldCross %}
+      | bird %is birds {% saying.told %}                         # rooster is the Australorp; hens: BR and SLW
       | bird %is %not birds {% saying.toldNot %}
 
 wanted -> %which bare                 {% wanted.whichBare %}     # which hens
@@ -133,6 +143,7 @@ link -> %forWhom | %over | %under | %want %forWhom | %over %over | %is %forWhom 
 # --- hatches told, and turns of a conversation ------------------------------------------------------------------------
 
 tally -> %number %of %number look    {% saying.ofAll %}          # 4 of 7 white
+       | %number %is look            {% saying.countIs %}        # 10 are hens
        | %number %outOf %number look {% saying.ofAll %}
        | %number look %outOf %number {% saying.lookOf %}         # 3 white out of 14
        | %number look %of %number    {% saying.lookOf %}

@@ -45,16 +45,27 @@ function fed<T>(parser: Parser<T>, token: Token): boolean {
 
 type Found = Read & { readonly fed: number }
 
-/** Readings of the longest saying that begins at `from`, the likeliest first. */
+const names: ReadonlySet<Token['type']> = new Set(['breed', 'family', 'colour', 'line'])
+/** "a Lakenvelder and a Vorwerk | cock": an end here would part a bird from its sex. */
+function isMidBird(tokens: readonly Token[], at: number): boolean {
+  const [before, next, after] = [tokens[at - 1], tokens[at], tokens[at + 1]]
+  const isSex = (next?.type === 'cock' || next?.type === 'hen') && !next.gap
+  return isSex && after?.type !== 'is' && before !== undefined && names.has(before.type)
+}
+
+/** Readings of the longest saying that begins at `from`, the likeliest first. None ends within a bird if another end is there. */
 function longestAt(tokens: readonly Token[], from: number, most: number): Found {
   const parser = parserOf<Saying>(grammar)
   const end = Math.min(tokens.length, from + longestSaying, from + most)
   let best: Read = { readings: [], length: 0 }
+  let isWhole = false
   let at = from
   while (at < end && fed(parser, tokens[at]!)) {
     at += 1
     const readings = parser.finish()
-    if (readings.length > 0) best = { readings: readings.slice(0, mostReadings), length: at - from }
+    if (readings.length === 0 || (isWhole && isMidBird(tokens, at))) continue
+    isWhole = !isMidBird(tokens, at)
+    best = { readings: readings.slice(0, mostReadings), length: at - from }
   }
   return { ...best, readings: best.readings.toSorted((a, b) => a.cost - b.cost), fed: at - from + 1 }
 }

@@ -39,7 +39,7 @@ function clausesOf(tokens: readonly Token[]): readonly (readonly Token[])[] {
   for (const [i, each] of tokens.entries()) {
     const token = pointing(each, tokens[i + 1])
     if (token.type === 'stop') clauses.push([])
-    else if (isOfVerb(token, tokens[i + 1])) continue
+    else if (isOfVerb(token, tokens[i + 1]) || isOfAll(tokens, i)) continue
     else if (token.type !== 'filler' && token.type !== 'unknown' && !isPronoun(token, clauses.at(-1)!.at(-1)))
       clauses.at(-1)!.push(token)
   }
@@ -51,6 +51,14 @@ function clausesOf(tokens: readonly Token[]): readonly (readonly Token[])[] {
 /** "hens to carry barring": nobody is put to anybody. */
 const isOfVerb = (token: Token, next: Token | undefined): boolean =>
   token.word === 'to' && /^(?:carry|hide|show)/u.test(next?.word ?? '')
+
+/** "..., all red I guess", "(both buff)": said of all the birds or chicks spoken of; it names none. */
+export function isOfAll(tokens: readonly Token[], at: number): boolean {
+  const [before, token, after] = [tokens[at - 1], tokens[at]!, tokens[at + 1]]
+  if (token.type !== 'colour' || !/^(?:all|both|every|everything)$/u.test(before?.word ?? '')) return false
+  if (tokens[at - 2]?.type === 'over' || tokens[at - 2]?.type === 'under') return false
+  return !['breed', 'family', 'colour', 'cock', 'hen', 'over', 'under', 'line'].includes(after?.type ?? '')
+}
 
 /** "and if I put a Barred Rock cock on red hens?": a mating by itself, whatever was said before. */
 function withoutOpening(clause: readonly Token[]): readonly Token[] {
@@ -161,6 +169,10 @@ function languageOf(words: readonly string[]): Language | undefined {
   return best && best[1] >= 3 && best[1] > ours * 1.5 ? best[0] : undefined
 }
 
+/** "(both buff)": colours that every bird has of which none was told. */
+const ofBoth = (tokens: readonly Token[]): readonly Token[] =>
+  tokens.filter((_, i) => tokens[i - 1]?.word === 'both' && isOfAll(tokens, i))
+
 const metric = /(?<![\p{L}])(?:kg|kgs|kilos?|kilograms?|grams?|grammes?|g|litres?|gm)(?![\p{L}])/iu
 const imperial = /(?<![\p{L}])(?:lbs?|pounds?|oz|ounces?|bushels?)(?![\p{L}])/iu
 
@@ -187,7 +199,7 @@ export function readingOf(text: string): Reading {
     words,
     tokens,
     clauses,
-    scene: sceneOf(clauses, tokens.slice(0, mostWords)),
+    scene: sceneOf(clauses, tokens.slice(0, mostWords), ofBoth(tokens.slice(0, mostWords))),
     corrections,
     language: languageOf(words),
     manner: mannerOf(text, tokens.slice(0, mostWords)),

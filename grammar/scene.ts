@@ -111,8 +111,28 @@ function fitsFamily(said: BirdSaid, family: string | undefined): boolean {
   return colours.length > 0 && hasVariety(family, colours)
 }
 
+const heWord = /^(?:he|hes|him|his)$/u
+const sheWord = /^(?:she|shes|her|hers)$/u
+/** "my RIR is from show stock. He runs with ...": the bird named last before "he" is a cock, if no sex was told of it. */
+function sexByPronoun(entries: readonly Entry[], tokens: readonly Token[]): void {
+  for (const [i, { word, at }] of tokens.entries()) {
+    const sex = heWord.test(word) ? 'M' : sheWord.test(word) ? 'F' : undefined
+    const next = tokens[i + 1]
+    const owns =
+      (word === 'his' || word === 'her') && (next?.type === 'kin' || next?.type === 'hen' || next?.type === 'cock')
+    if (sex === undefined || owns) continue
+    const last = entries.filter(({ said }) => said.at < at && isNamed(said)).at(-1)
+    if (last && last.sex === undefined && hasBreed(last.said) && last.place === 'bird' && last.said.lacks.length === 0)
+      last.sex = sex
+  }
+}
+
 /** Puts the sayings of a message together, in order. One value, filled and handed out. */
-export function sceneOf(clauses: readonly (readonly Read[])[], tokens: readonly Token[]): Scene {
+export function sceneOf(
+  clauses: readonly (readonly Read[])[],
+  tokens: readonly Token[],
+  ofBoth: readonly Token[] = [],
+): Scene {
   const entries: Entry[] = []
   const matings: { first: Entry[]; second: Entry[]; said: MatingSaid }[] = []
   const wanted: { saying: Extract<Saying, { kind: 'wanted' }>; for: Entry[] }[] = []
@@ -120,6 +140,7 @@ export function sceneOf(clauses: readonly (readonly Read[])[], tokens: readonly 
   const tallies: Counted[] = []
   const changes: Change[] = []
   const offspring: Extract<Saying, { kind: 'offspring' }>[] = []
+  let laying = false
   let open: Entry | undefined
   let heading: Entry | undefined
 
@@ -291,6 +312,10 @@ export function sceneOf(clauses: readonly (readonly Read[])[], tokens: readonly 
         break
       case 'wanted': {
         if (saying.bare?.parts.some(({ type }) => type === 'kin')) break // "what do the daughters lay"
+        if (asksLaying(saying, matings.length)) {
+          laying = true
+          break
+        }
         const sex = saying.bare && sexSaid(saying.bare)
         wanted.push({ saying, for: enterAll(saying.for, sex && opposite(sex), 'bird') })
         break
@@ -319,6 +344,14 @@ export function sceneOf(clauses: readonly (readonly Read[])[], tokens: readonly 
     }
   }
 
+  sexByPronoun(entries, tokens)
+  for (const entry of ofBoth.length > 0 ? entries : [])
+    if (
+      coloursIn(entry.said).length === 0 &&
+      fitsFamily({ ...entry.said, parts: [...entry.said.parts, ...ofBoth] }, familyIn(entry.said))
+    )
+      entry.said = { ...entry.said, parts: [...entry.said.parts, ...ofBoth] }
+
   const bird = ({ said, sex, carry }: Entry): Bird => birdOf(said, sex, carry)
   return {
     matings: matings.map(({ first, second, said }) => orderOf(first, second, said)),
@@ -339,7 +372,10 @@ export function sceneOf(clauses: readonly (readonly Read[])[], tokens: readonly 
     tallies,
     changes,
     offspring,
-    aspects: unique(tokens.flatMap((token) => (token.type === 'aspect' ? [token.aspect] : []))),
+    aspects: unique([
+      ...tokens.flatMap((token, i) => (token.type === 'aspect' && !isSet(tokens, i) ? [token.aspect] : [])),
+      ...(laying ? (['eggs'] as const) : []),
+    ]),
     goals: unique(
       tokens.flatMap((token): readonly Goal[] =>
         token.type === 'goal' ? [token.goal] : token.type === 'sexlink' ? ['sexable'] : [],
@@ -356,6 +392,31 @@ const isOfSameBreed = ({ first, second, plain, order }: MatingSaid): boolean =>
   second.some(
     (said) => hasBreed(said) && (coloursIn(said).length > 0 || said.parts.some(({ type }) => type === 'breed')),
   )
+
+/** "..., what sort of layers": what the daughters are, once a mating is told. */
+const asksLaying = ({ bare, for: birds }: Extract<Saying, { kind: 'wanted' }>, matings: number): boolean =>
+  matings > 0 &&
+  birds.length === 0 &&
+  bare !== undefined &&
+  bare.parts.some(({ word }) => /^layers?$/u.test(word)) &&
+  !isNamed(bare)
+
+/** "8 eggs in the bator", "set a dozen eggs": eggs that are counted, and no question of laying. */
+function isSet(tokens: readonly Token[], at: number): boolean {
+  const token = tokens[at]!
+  if (token.type !== 'aspect' || token.aspect !== 'eggs' || !/^(?:eggs?)$/u.test(token.word)) return false
+  const before = tokens.slice(Math.max(0, at - 3), at)
+  const after = tokens.slice(at + 1, at + 6).map(({ word }) => word)
+  const counted = before.some(
+    ({ type, word }) => type === 'number' || word === 'some' || word === 'few' || word === 'dozen',
+  )
+  return (
+    counted &&
+    after.some((word) =>
+      /^(?:bator|incubator|incubating|set|cooking|broody|brooding|hatching|brewing|going)$/u.test(word),
+    )
+  )
+}
 
 const sexesOf = (said: MatingSaid): readonly [Sex | undefined, Sex | undefined] => [
   sexOfGroup(said.first),

@@ -37,6 +37,7 @@ export type Plain =
   | 'by'
   | 'between'
   | 'cross'
+  | 'half'
   | 'chick'
   | 'sexlink'
   | 'my'

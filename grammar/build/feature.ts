@@ -5,21 +5,40 @@ import type { Carried, MatingSaid } from '../saying.ts'
 import type { Token } from '../token.ts'
 
 /** "no bars". */
-export const without = ([not, name]: [Token, Words]): Made => {
+export const without = ([not, name]: [Token, Words], _at: number, reject: Reject): Made | Reject => {
   const tokens = tokensIn(name)
+  // "why doesnt a silver cock ...": the verb is denied, not the colour
+  if (/^(?:doesnt|dont|didnt|never)$/u.test(not.word)) return reject
   return { ...spanOf([not, ...tokens]), lacks: tokens }
 }
+
+/** "split Black Orpington": the name of a bird, and nothing that it carries. */
+const isWholeName = (token: Token): boolean =>
+  token.type === 'breed' &&
+  token.names[0] !== undefined &&
+  !/^(?:Frizzle|Naked Neck|Barred Plymouth Rock)$/u.test(token.names[0]) &&
+  !/sex-link$/u.test(token.names[0])
 
 const carries =
   (copies: 1 | 2) =>
   ([word, what]: [Token, Words], _at: number, reject: Reject): Made | Reject => {
     const tokens = tokensIn(what)
-    if (tokens[0]?.gap) return reject
+    const [first] = tokens
+    if (!first || first.gap || isWholeName(first)) return reject
     const carried: readonly Carried[] = [{ copies, what: tokens }]
     return { ...spanOf([word, ...tokens]), carried }
   }
 export const carriesOne = carries(1)
 export const carriesTwo = carries(2)
+const recessive: ReadonlySet<string> = new Set(['lavender', 'chocolate', 'white', 'mottled'])
+/** "lavender split hens": what is carried stands before the word. */
+export const splitBehind = ([what, word]: [Words, Token], _at: number, reject: Reject): Made | Reject => {
+  const tokens = tokensIn(what)
+  const [named] = tokens
+  const isSplit = /^(?:splits?|carriers?|hets?)$/u.test(word.word) && !word.gap
+  const canBe = named?.type === 'trait' || (named?.type === 'colour' && recessive.has(named.colour))
+  return isSplit && canBe ? { ...spanOf([...tokens, word]), carried: [{ copies: 1, what: tokens }] } : reject
+}
 export const split = ([word]: [Token]): Made => ({ ...spanOf([word]), split: true })
 
 const isMade = (word: unknown): word is Made => typeof word === 'object' && word !== null && 'gap' in word

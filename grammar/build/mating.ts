@@ -14,7 +14,7 @@ export const groupOf = (mated: Mated): Group =>
   isGroup(mated) ? mated : ['first' in mated ? crossAsBird(mated) : mated]
 
 /** `RIR x BR hen`: the sex word of the last bird is that of the cross. */
-function crossAsBird(cross: MatingSaid): BirdSaid {
+export function crossAsBird(cross: MatingSaid): BirdSaid {
   const [sire, dam] = [cross.first[0]!, cross.second[0]!]
   const isSex = ({ type }: Token): boolean => type === 'cock' || type === 'hen' || type === 'generation'
   const bare: BirdSaid = { ...dam, parts: dam.parts.filter((part) => !isSex(part)) }
@@ -127,6 +127,21 @@ export const crossEither = ([, , ...joined]: [Token, Words, ...Joined], _at: num
 export const eitherCross = ([left, joint, right]: [...Joined, Token], _at: number, reject: Reject): Made =>
   either(left, joint, right, true) ?? reject
 
+/** "over my Sussex hens: a RIR or a Buckeye rooster": behind a colon the birds of the other sex, to choose from. */
+export const headed = ([left, is, right]: [Mated, Token, Mated], _at: number, reject: Reject): Made => {
+  const [one, other] = [sexOfGroup(groupOf(left)), sexOfGroup(groupOf(right))]
+  const opposed = one !== undefined && other !== undefined && one !== other
+  return is.said === ':' && opposed && groupOf(left).every(isNamed) && groupOf(right).every(isNamed)
+    ? (mate(left, [], right, 'either') ?? reject)
+    : reject
+}
+/** "P/p+ R/r+ by p+/p+ r+/r+": a sign of crossing between genes, and nothing but genes. */
+export const genesBy = ([left, , right]: [Mated, Token, Mated], _at: number, reject: Reject): Made => {
+  const birds = [...groupOf(left), ...groupOf(right)]
+  const onlyGenes = birds.every(({ parts }) => parts.length > 0 && parts.every(({ type }) => type === 'gene'))
+  return onlyGenes ? (mate(left, [], right, 'male first') ?? reject) : reject
+}
+
 /** Two birds side by side are mated when both are named and one is said to be a cock, the other a hen. */
 export const sideBySide = ([left, right]: [BirdSaid, BirdSaid], _at: number, reject: Reject): Made => {
   const [one, other] = [sexSaid(left), sexSaid(right)]
@@ -148,6 +163,15 @@ export const crossbred = (
   _at: number,
   reject: Reject,
 ): Made => crossOf(sire, joint, dam) ?? reject
+
+/** "half Silkie half Cochin". */
+export const halves = ([, sire, , dam]: [Token, BirdSaid, Token, BirdSaid], _at: number, reject: Reject): Made =>
+  crossOf(sire, [], dam) ?? reject
+export const halvesJoined = (
+  [half, sire, , other, dam]: [Token, BirdSaid, Words, Token, BirdSaid],
+  at: number,
+  reject: Reject,
+): Made => halves([half, sire, other, dam], at, reject)
 
 type ChildOf = [BirdSaid, Token, BirdSaid, Words, BirdSaid]
 /** "F1 hen from Delaware x NH". */

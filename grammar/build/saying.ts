@@ -1,6 +1,6 @@
 // grammar/build/saying.ts: whole sayings: matings and birds, chicks of a mating, who is who, counts, and what is asked.
 import { isNamed, sexOfGroup, sexSaid, type BirdSaid, type Group, type MatingSaid, type Saying } from '../saying.ts'
-import { byOf } from './mating.ts'
+import { byOf, crossAsBird } from './mating.ts'
 import { endsOf, isToken, spanOf, tokensIn, type Reject, type Words } from './words.ts'
 import type { Token } from '../token.ts'
 
@@ -99,6 +99,9 @@ function agree(who: BirdSaid, is: Group): boolean {
 }
 export const told = ([who, , is]: [BirdSaid, Token, Group], _at: number, reject: Reject): Saying | Reject =>
   agree(who, is) ? tell(who, is, false) : reject
+/** "my hen is half Silkie half Cochin". */
+export const toldCross = ([who, , cross]: [BirdSaid, Token, MatingSaid]): Saying =>
+  tell(who, [{ ...crossAsBird(cross), parts: [] }], false)
 export const toldNot = ([who, , , is]: [BirdSaid, Token, Token, Group], _at: number, reject: Reject): Saying | Reject =>
   agree(who, is) ? tell(who, is, true) : reject
 
@@ -114,6 +117,9 @@ type Four = readonly [Words, Words, Words, Words]
 export const ofAll = (words: Four): Saying => counted(words, valueOf(words[0]), valueOf(words[2]), words[3], false)
 /** "3 white out of 14". */
 export const lookOf = (words: Four): Saying => counted(words, valueOf(words[0]), valueOf(words[3]), words[1], false)
+/** "10 are hens". */
+export const countIs = (words: readonly Words[]): Saying =>
+  counted(words, valueOf(words[0]), undefined, words[2], false)
 /** "6 not white". */
 export const clear = (words: readonly Words[]): Saying => counted(words, valueOf(words[0]), undefined, words[2], true)
 

@@ -109,8 +109,11 @@ const asksWay = ({ words, scene }: Reading): boolean =>
   words.some((word) => /^(?:matter|matters|direction|whichever|swap|swapping|swapped|sexes)$/u.test(word))
 
 /** "are Cuckoo Marans autosexing like Legbars", "does a RIR/Sussex mix breed true": two birds, and no mating of them. */
-const isNoMating = ({ words, has }: Reading): boolean =>
+const isNoMating = ({ words, has, scene }: Reading): boolean =>
   has('trueBreeding', 'inbreeding') ||
+  (scene.matings.length === 0 &&
+    /\b(?:does|do) (?:(?:a|an|the|my) )?[\w ]{3,40}\b(?:lay|lays|weigh|eat|live|get)\b/u.test(words.join(' ')) &&
+    !words.some((word) => /^(?:cross|mix|chicks?|babies|make|give|produce|put|together|offspring)$/u.test(word))) ||
   (has('define', 'question', 'claim') &&
     words.some((word) => /^(?:like|than|similar)$/u.test(word)) &&
     !words.includes('look'))
@@ -194,11 +197,28 @@ const knowsGenes = ({ sire, dam }: Pair): boolean => [sire, dam].some(({ ref }) 
 const isChain = ({ sire, dam }: Pair): boolean =>
   [sire, dam].every(({ ref, saidOf, sex }) => ref.cross !== undefined && saidOf.parts.length === 0 && sex !== undefined)
 
-/** "F2 of Legbar x Marans": the young of that mating, put to each other. */
-const isSecondGeneration = ({ tokens }: Reading, pairs: readonly Pair[]): boolean =>
+/** "F2 of Legbar x Marans", "... now brother to sister": the young of that mating, put to each other. */
+const isSecondGeneration = (reading: Reading, pairs: readonly Pair[]): boolean =>
   pairs.length === 1 &&
-  tokens.some((token, i) => token.type === 'generation' && token.generation === 2 && tokens[i + 1]?.type === 'of') &&
+  (isOfSecond(reading) || putsKinTogether(reading)) &&
   pairs.every(({ sire, dam, by }) => by !== 'nothing' && !sire.ref.cross && !dam.ref.cross)
+const isOfSecond = ({ tokens }: Reading): boolean =>
+  tokens.some((token, i) => {
+    if (token.type !== 'generation' || token.generation !== 2) return false
+    const [before, after] = [tokens[i - 1], tokens.slice(i + 1).find(({ type }) => type !== 'filler')]
+    return (
+      ['of', 'outOf', 'between', 'breed', 'family'].includes(after?.type ?? '') ||
+      ((after === undefined || after.type === 'stop') &&
+        ['breed', 'family', 'hen', 'comma'].includes(before?.type ?? ''))
+    )
+  })
+/** Brother to sister, behind a mating of their parents. */
+const putsKinTogether = ({ scene, words }: Reading): boolean =>
+  scene.matings.length > 1 &&
+  scene.matings.some(({ sires, dams }) =>
+    [...sires, ...dams].every(({ saidOf, named }) => !named && saidOf.parts.some((part) => part.type === 'kin')),
+  ) &&
+  words.some((word) => /^(?:brothers?|sisters?|siblings?|sibs?)$/u.test(word))
 const bredTogether = (pair: Pair): Pair => {
   const ref: BirdRef = { cross: { sire: pair.sire.ref, dam: pair.dam.ref } }
   return { sire: { ...pair.sire, ref, others: [] }, dam: { ...pair.dam, ref, others: [] }, by: 'sex' }

@@ -16,6 +16,8 @@ export const or =
 /** Says that a mating is meant, before or after the birds. */
 export const cross =
   'cross, crossing, crosses, crossed, crossbreed, crossbred, crossbreeds, cross breed, mix, mixes, mixed, mixing, hybrid, hybrids, breed, breeding, breeds, bred, mate, mating, mates, mated, pair, pairing, combo, combine, combining, combination, putting, put, matings, pairings, croos, croess, cros, crosss, krossing, kross'
+/** "half Silkie half Cochin". */
+export const half = 'half, part, 1 2'
 export const between = 'between, of a, from a'
 /** A chick or bird out of a hen by a cock. */
 export const outOf =
