@@ -121,7 +121,7 @@ function sexByPronoun(entries: readonly Entry[], tokens: readonly Token[]): void
     const owns =
       (word === 'his' || word === 'her') && (next?.type === 'kin' || next?.type === 'hen' || next?.type === 'cock')
     if (sex === undefined || owns) continue
-    const last = entries.filter(({ said }) => said.at < at && isNamed(said)).at(-1)
+    const last = entries.findLast(({ said }) => said.at < at && isNamed(said))
     if (last && last.sex === undefined && hasBreed(last.said) && last.place === 'bird' && last.said.lacks.length === 0)
       last.sex = sex
   }

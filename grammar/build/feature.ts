@@ -17,7 +17,7 @@ const isWholeName = (token: Token): boolean =>
   token.type === 'breed' &&
   token.names[0] !== undefined &&
   !/^(?:Frizzle|Naked Neck|Barred Plymouth Rock)$/u.test(token.names[0]) &&
-  !/sex-link$/u.test(token.names[0])
+  !token.names[0].endsWith('sex-link')
 
 const carries =
   (copies: 1 | 2) =>
