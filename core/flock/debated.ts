@@ -1,4 +1,5 @@
 // core/flock/debated.ts: the allele a debate is about, as two sorts at one locus: that allele, and any other.
+import { carriedName } from './carriedName.ts'
 import { loci } from '../data/loci.ts'
 import { type Genome, isSingle, kindsOf } from '../engine/genome.ts'
 import { type Ratio, ratio, rational, readRatio } from '../engine/num.ts'
@@ -14,6 +15,10 @@ export type Debated = {
   readonly acts: 'recessive' | 'dominant' | 'dose'
   /** What a bird that shows it is: 'lavender'. */
   readonly shows: string
+  /** What a bird that does not show it is: 'clear', or for the lack of a dominant what has that: 'rose-combed'. */
+  readonly clear: string
+  /** The dominant that a bird free of it is pure for: 'rose comb'. */
+  readonly pureFor: string | undefined
   readonly hiddenBy: readonly MaskId[]
   /** The share of birds with one copy that show a dominant; 1 where every one does, midway where the works differ. */
   readonly penetrance: Ratio
@@ -27,6 +32,7 @@ export function debated(allele: string, locus: string): Debated {
   const trait = traitOf(allele)
   const { on = 'A', alleles = [], wild = '' } = book[locus] ?? {}
   const below = alleles.indexOf(allele) > alleles.indexOf(wild)
+  const dominant = trait?.insteadOf
   const { low, high } = trait?.penetrance ?? { low: 1, high: 1 }
   return {
     allele,
@@ -34,6 +40,8 @@ export function debated(allele: string, locus: string): Debated {
     on,
     acts: trait?.acts ?? (below ? 'recessive' : 'dominant'),
     shows: trait?.shows ?? allele,
+    clear: dominant === undefined ? 'clear' : (traitOf(dominant)?.shows ?? 'clear'),
+    pureFor: dominant === undefined ? undefined : carriedName(dominant),
     hiddenBy: trait?.hiddenBy ?? [],
     penetrance: rational.over(rational.plus(exactly(low), exactly(high)), ratio(2n)),
     genome: { loci: [{ id: locus, on, alleles: ['other', allele] }], groups: [{ on, loci: [0], r: [] }] },

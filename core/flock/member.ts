@@ -1,11 +1,12 @@
 // core/flock/member.ts: the birds and chicks of a told flock as the debate sees them: parents, readings, copies possible.
 import { breedNamed } from '../breeds.ts'
 import { founder } from '../cross/founder.ts'
+import { loci } from '../data/loci.ts'
 import { nameOfBird } from '../cross/seen.ts'
 import { rational } from '../engine/num.ts'
 import type { Reading } from '../engine/trait.ts'
 import type { BirdRef, Flock, FlockBird, Tally } from '../question.ts'
-import type { Sex } from '../vocabulary.ts'
+import type { Locus, Sex } from '../vocabulary.ts'
 import { type Debated, mostCopies, readCarries, readCopies, readShows } from './debated.ts'
 import { lookTells } from './lookWord.ts'
 
@@ -101,13 +102,23 @@ function genotypeReading({ bird, sex }: FlockBird, debated: Debated): readonly R
   return [readCopies(told.join('/'), copies, copies + Math.max(open, 0))]
 }
 
-/** What a told breed makes certain: that it shows the allele. What it may hide is no reading. */
+/**
+ * What a told breed makes certain: that it shows the allele. What it may hide is no reading. Of a breed, and not of a
+ * bird known by its look alone, all that its record does not list is as in the wild type.
+ */
 function breedReading({ bird, sex }: FlockBird, debated: Debated): readonly Reading[] {
   const breed = bird?.breed === undefined ? undefined : breedNamed(bird.breed)
   if (breed === undefined || bird?.genotype?.[debated.locus] !== undefined) return []
-  const { known } = founder('', sex === 'F' ? 'F' : 'M', breed, bird?.line, {})
-  const copies = (known[debated.locus] ?? []).filter((allele) => allele === debated.allele).length
+  const { known, doubts } = founder('', sex === 'F' ? 'F' : 'M', breed, bird?.line, {})
+  const unlisted = breed.type !== 'described' && !doubts.some(({ loci }) => loci.includes(debated.locus))
+  const pair = known[debated.locus] ?? (unlisted ? wildPair(debated, sex) : [])
+  const copies = pair.filter((allele) => allele === debated.allele).length
   return copies === 0 ? [] : [readCopies(breed.name, copies, copies)]
+}
+
+function wildPair(debated: Debated, sex: Sex | undefined): readonly string[] {
+  const { wild = '' } = (loci as Readonly<Record<string, Locus>>)[debated.locus] ?? {}
+  return mostCopies(debated, sex ?? 'U') === 1 ? [wild] : [wild, wild]
 }
 
 type BroodOf = { readonly sire: string; readonly dam: string }

@@ -14,9 +14,9 @@ export const pronouns = (sex: 'M' | 'F' | 'U'): Pronouns => {
 }
 
 /** '7 dark chicks', '1 lavender daughter', '3 clear sons'. */
-export function tallyWords({ shows }: Debated, tally: Tally, showing: boolean): string {
+export function tallyWords({ shows, clear }: Debated, tally: Tally, showing: boolean): string {
   const young = { M: 'son', F: 'daughter', U: 'chick' }[tally.sex ?? 'U']
-  const look = tally.look ?? (showing ? shows : 'clear')
+  const look = tally.look ?? (showing ? shows : clear)
   return `${tally.count} ${look} ${young}${tally.count === 1 ? '' : 's'}`
 }
 
@@ -28,9 +28,13 @@ export function mateWords(debated: Debated, { name, sex, bird, ...member }: Memb
   const split = left.length > 0 && !left.includes(0) && !showing
   if (isOwnName(name)) return showing ? `${name} (${debated.shows})` : split ? `${name} (a known carrier)` : name
   if (split) return `a ${kind} known to carry it`
-  if (bird?.breed !== undefined) return `a ${breedWords(bird.breed)} ${kind}`
-  return showing ? `a ${debated.shows} ${kind}` : name
+  if (bird?.breed !== undefined)
+    return `${article(breedWords(bird.breed).toLowerCase())} ${breedWords(bird.breed)} ${kind}`
+  return showing ? `${article(debated.shows)} ${debated.shows} ${kind}` : name
 }
 
 /** 'Light Sussex', and 'lavender' for a Lavender bird of no told breed. */
 const breedWords = (breed: string): string => (breed.endsWith(' bird') ? breed.slice(0, -5).toLowerCase() : breed)
+
+/** 'an unbarred hen', 'a lavender hen'. */
+export const article = (word: string): 'a' | 'an' => (/^[aeiou]/u.test(word) ? 'an' : 'a')

@@ -12,6 +12,8 @@ export type AlleleTrait = {
   readonly acts: 'recessive' | 'dominant' | 'dose'
   /** Looks in which a bird does not tell whether it would show it. */
   readonly hiddenBy: readonly MaskId[]
+  /** The dominant in whose place it stands, where keepers ask whether a bird is pure for that one. */
+  readonly insteadOf?: AlleleId
   /** Of birds with one copy, the share that shows it, where some do not; two numbers where the works differ. */
   readonly penetrance?: { readonly low: number; readonly high: number; readonly source: string }
 }
@@ -29,7 +31,7 @@ export const traits = {
   'mo^w': { locus: 'mo', shows: 'white', acts: 'recessive', hiddenBy: everyColour },
   's+': { locus: 'S', shows: 'gold', acts: 'recessive', hiddenBy: redPart },
   S: { locus: 'S', shows: 'silver', acts: 'dominant', hiddenBy: redPart },
-  'b+': { locus: 'B', shows: 'unbarred', acts: 'recessive', hiddenBy: everyColour },
+  'b+': { locus: 'B', shows: 'unbarred', acts: 'recessive', hiddenBy: everyColour, insteadOf: 'B' },
   B: { locus: 'B', shows: 'barred', acts: 'dose', hiddenBy: everyColour },
   'k+': { locus: 'K', shows: 'fast-feathering', acts: 'recessive', hiddenBy: form },
   K: { locus: 'K', shows: 'slow-feathering', acts: 'dominant', hiddenBy: form },
@@ -45,20 +47,26 @@ export const traits = {
   Co: { locus: 'Co', shows: 'columbian', acts: 'dose', hiddenBy: ['white', 'black'] },
   Mh: { locus: 'Mh', shows: 'mahogany red', acts: 'dose', hiddenBy: redPart },
   ig: { locus: 'ig', shows: 'cream', acts: 'recessive', hiddenBy: redPart },
-  O: { locus: 'O', shows: 'laying blue or green', acts: 'dose', hiddenBy: ['cock'] },
+  O: { locus: 'O', shows: 'blue- or green-laying', acts: 'dose', hiddenBy: ['cock'] },
+  'o+': { locus: 'O', shows: 'white- or brown-laying', acts: 'recessive', hiddenBy: ['cock'], insteadOf: 'O' },
   P: { locus: 'P', shows: 'pea-combed', acts: 'dose', hiddenBy: form },
   R: { locus: 'R', shows: 'rose-combed', acts: 'dominant', hiddenBy: form },
-  'r+': { locus: 'R', shows: 'without rose comb', acts: 'recessive', hiddenBy: form },
-  'p+': { locus: 'P', shows: 'without pea comb', acts: 'recessive', hiddenBy: form },
+  'r+': { locus: 'R', shows: 'single-combed', acts: 'recessive', hiddenBy: form, insteadOf: 'R' },
+  'p+': { locus: 'P', shows: 'single-combed', acts: 'recessive', hiddenBy: form, insteadOf: 'P' },
   'D^V': { locus: 'D', shows: 'horned in the comb', acts: 'dose', hiddenBy: ['rose or walnut comb'] },
   Cr: { locus: 'Cr', shows: 'crested', acts: 'dose', hiddenBy: form },
+  'cr+': { locus: 'Cr', shows: 'plain-headed', acts: 'recessive', hiddenBy: form, insteadOf: 'Cr' },
   Mb: { locus: 'Mb', shows: 'muffed', acts: 'dose', hiddenBy: form },
+  'mb+': { locus: 'Mb', shows: 'clean-faced', acts: 'recessive', hiddenBy: form, insteadOf: 'Mb' },
   F: { locus: 'F', shows: 'frizzled', acts: 'dose', hiddenBy: form },
   Na: { locus: 'Na', shows: 'naked-necked', acts: 'dose', hiddenBy: form },
+  'f+': { locus: 'F', shows: 'smooth-feathered', acts: 'recessive', hiddenBy: form, insteadOf: 'F' },
+  'na+': { locus: 'Na', shows: 'feather-necked', acts: 'recessive', hiddenBy: form, insteadOf: 'Na' },
   Cp: { locus: 'Cp', shows: 'short-legged', acts: 'dominant', hiddenBy: form },
   Fm: { locus: 'Fm', shows: 'dark-skinned', acts: 'dominant', hiddenBy: ['clear shanks'] },
   Hf: { locus: 'Hf', shows: 'hen-feathered', acts: 'dominant', hiddenBy: form },
   'Pti-1^B': { locus: 'Pti', shows: 'feather-legged', acts: 'dose', hiddenBy: form },
+  'pti-1+': { locus: 'Pti', shows: 'clean-legged', acts: 'recessive', hiddenBy: form, insteadOf: 'Pti-1^B' },
   Et: {
     locus: 'Et',
     shows: 'tufted',

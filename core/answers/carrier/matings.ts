@@ -2,7 +2,7 @@
 import type { CarrierAnswer } from '../../answer.ts'
 import { toNumber } from '../../engine/num.ts'
 import type { Debated } from '../../flock/debated.ts'
-import { pronouns } from '../../flock/names.ts'
+import { article, pronouns } from '../../flock/names.ts'
 import { type Chicks, chicksForDoubt, chicksForPower, type TestState } from '../../testMating.ts'
 import type { Sex } from '../../vocabulary.ts'
 
@@ -18,11 +18,11 @@ function matingsOf({ on, acts, shows, penetrance }: Debated, sex: Sex | 'U'): re
   if (on === 'Z')
     return [
       { mating: `with any ${mate}, counting daughters only`, clear: 1 / 2, kind: 'other' },
-      { mating: `with a ${shows} ${mate}, counting every chick`, clear: 1 / 2, kind: 'shows' },
+      { mating: `with ${article(shows)} ${shows} ${mate}, counting every chick`, clear: 1 / 2, kind: 'shows' },
     ]
   const young = sex === 'F' ? 'sons' : 'daughters'
   return [
-    { mating: `with a ${shows} ${mate}`, clear: 1 / 2, kind: 'shows' },
+    { mating: `with ${article(shows)} ${shows} ${mate}`, clear: 1 / 2, kind: 'shows' },
     { mating: `with a ${mate} known to carry it`, clear: 3 / 4, kind: 'split' },
     { mating: `with ${his} own ${young} out of ${mate}s free of it, one chick from each`, clear: 7 / 8, kind: 'other' },
   ]

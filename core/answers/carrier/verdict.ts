@@ -4,7 +4,7 @@ import { formatRatio, type Ratio, toNumber } from '../../engine/num.ts'
 import type { Debated } from '../../flock/debated.ts'
 import type { Member } from '../../flock/member.ts'
 import { carriedName } from '../../flock/carriedName.ts'
-import { isOwnName, pronouns } from '../../flock/names.ts'
+import { article, isOwnName, pronouns } from '../../flock/names.ts'
 import type { Footing } from '../../flock/weigh.ts'
 import { fitting } from '../parts.ts'
 
@@ -33,17 +33,25 @@ export function verdict(
   const { he } = pronouns(bird.sex)
   if (p.n === p.d) {
     const also = alsoSure.length > 0 ? `, and so does ${alsoSure.join(' and ')}` : ''
-    return fitting(`Certain: ${name} carries ${what}${also}.`, `Certain: ${name} carries ${what}.`)
+    const impure = debated.pureFor === undefined ? '' : ` and is not pure for ${debated.pureFor}`
+    return fitting(`Certain: ${name} carries ${what}${impure}${also}.`, `Certain: ${name} carries ${what}.`)
   }
-  if (p.n === 0n) return `No: ${name} does not carry ${what}.`
+  if (p.n === 0n)
+    return debated.pureFor === undefined
+      ? `No: ${name} does not carry ${what}.`
+      : `${name} is pure for ${debated.pureFor} and does not carry ${what}.`.replace(/^./u, (first) =>
+          first.toUpperCase(),
+        )
   if (footing === 'open') {
     const start = `Nothing told so far says whether ${name} carries ${what}`
-    const chicks = test ? `${test.for95} clear chicks ${test.mating}, ${test.for99} to be sure` : ''
+    const chicks = test ? `${test.for95} ${debated.clear} chicks ${test.mating}, ${test.for99} to be sure` : ''
     return fitting(`${start}. A test mating does: ${chicks}.`, `${start}; a test mating does.`)
   }
   const chance = chanceWords(p)
   if (seen.length === 0) return `${chance} that ${name} carries ${what}.`.replace(/^./u, (first) => first.toUpperCase())
+  const orElse = debated.pureFor === undefined ? '' : `; otherwise pure for ${debated.pureFor}`
   return fitting(
+    `After ${seen.join(' and ')}: ${chance} that ${he} carries ${what}${orElse}.`,
     `After ${seen.join(' and ')}: ${chance} that ${he} carries ${what}.`,
     `After ${seen.join(' and ')}: ${chance} that ${he} carries it.`,
     `After what was seen of the chicks: ${chance} that ${name} carries ${what}.`,
@@ -72,11 +80,10 @@ export function fatherVerdict(rivals: readonly { readonly sire: string; readonly
 export function contraryChick(debated: Debated, bird: Member): string {
   const name = nameOf(bird)
   const { shows } = debated
-  const a = /^[aeiou]/u.test(shows) ? 'an' : 'a'
   if (debated.acts !== 'recessive')
     return `One chick of ${pronouns(bird.sex).his} that is ${shows}, from a mate free of it, proves that ${name} has it.`
   if (debated.on === 'Z')
-    return `One ${shows} daughter proves it at once: her one Z is her father's. ${a === 'an' ? 'An' : 'A'} ${shows} son proves it of ${name} too, and his mother then shows it herself.`
+    return `One ${shows} daughter proves it at once: her one Z is her father's. ${article(shows) === 'an' ? 'An' : 'A'} ${shows} son proves it of ${name} too, and his mother then shows it herself.`
   return `One chick that is ${shows} proves it at once: it has a copy from each parent, so both carry it.`
 }
 

@@ -12,7 +12,7 @@ const ask = (
   broods: readonly Brood[] = [],
   more: Partial<CarrierQuestion> = {},
 ): CarrierAnswer => {
-  const loci: Readonly<Record<string, string>> = { 's+': 'S', 'b+': 'B' }
+  const loci: Readonly<Record<string, string>> = { 's+': 'S', 'b+': 'B', 'r+': 'R', 'o+': 'O' }
   const answer = answerCarrier({
     kind: 'carrier',
     of,
@@ -64,6 +64,37 @@ describe('after seven dark chicks from a lavender hen', () => {
     expect(answer.oneContraryChick).toMatch(/^One chick that is lavender proves it at once/u)
   })
   test('it says whose work stands behind the gene', () => expect(answer.sources.length).toBeGreaterThan(0))
+})
+
+describe('pure for a dominant: the lack of it is what a bird may carry unseen', () => {
+  const rose: FlockBird = { name: 'the cock', sex: 'M', bird: { breed: 'Silver Laced Wyandotte' } }
+  const single: FlockBird = { name: 'the hen', sex: 'F', bird: { breed: 'Rhode Island Red' } }
+  const of = (shows: boolean, count: number): Brood => brood('the cock', 'the hen', { count, shows })
+
+  test('a breed whose record lists no rose comb is single-combed, so that nine rose-combed chicks of it halve nine times', () => {
+    const answer = ask('the cock', 'r+', [rose, single], [of(false, 9)])
+    expect(answer.nowFraction).toBe('1/513') // even before; 1/2 to the ninth
+    expect(answer.summary).toBe(
+      'After 9 rose-combed chicks from a Rhode Island Red hen: under 1 in 100 that he carries single comb; otherwise pure for rose comb.',
+    )
+  })
+  test('one single-combed chick settles it', () => {
+    const answer = ask('the cock', 'r+', [rose, single], [of(true, 1), of(false, 8)])
+    expect([answer.now, answer.summary]).toEqual([
+      1,
+      'Certain: the cock carries single comb and is not pure for rose comb.',
+    ])
+  })
+  test('a bird known by its look alone may be anything at the comb', () => {
+    const black: FlockBird = { name: 'the hen', sex: 'F', bird: { breed: 'Black bird' } }
+    expect(ask('the cock', 'r+', [rose, black], [of(false, 9)]).now).toBeNull()
+  })
+  test('blue shells are read on daughters', () => {
+    const cock: FlockBird = { name: 'the cock', sex: 'M', bird: { breed: 'Easter Egger' } }
+    const hen: FlockBird = { name: 'the hen', sex: 'F', bird: { breed: 'White Leghorn' } }
+    const daughters = brood('the cock', 'the hen', { count: 3, sex: 'F', shows: false })
+    expect(ask('the cock', 'o+', [cock, hen], [daughters]).nowFraction).toBe('1/9')
+  })
 })
 
 const bourdon = { ref: 'Bourdon, Understanding Animal Breeding, on test matings', status: 'from memory' } as const
