@@ -35,6 +35,7 @@ export const Assumed = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('skipped'), words: z.array(z.string()).readonly() }),
   z.strictObject({ kind: z.literal('language'), code: z.string() }),
   z.strictObject({ kind: z.literal('context'), restated: z.string() }),
+  z.strictObject({ kind: z.literal('daughters'), count: z.number().int() }), // how many of his own, where nobody said
 ])
 export type Assumed = z.infer<typeof Assumed>
 

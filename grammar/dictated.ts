@@ -54,9 +54,13 @@ const isMating = (word: Word | undefined): boolean =>
 function heardAs(words: readonly Word[], from: number, to: number): string | undefined {
   const window = words.slice(from, to)
   if (window.length < 2 || window.some(({ raw }) => raw.type !== 'word')) return undefined
-  if (window.every(({ word }) => isKnownWord(word)) && (window.length < 3 || reads(window))) return undefined
+  const known = window.every(({ word }) => isKnownWord(word))
+  if (known && (window.length < 3 || reads(window) || isJoint(window[0]!))) return undefined
   return bySound.get(sound(window.map(({ word }) => word).join('')))
 }
+
+/** "my roo and a white hen": nobody hears a name that begins so. */
+const isJoint = ({ word }: Word): boolean => /^(?:and|or|with|over|on|the)$/u.test(word)
 
 /** True where each word has its part in a name as it stands. */
 function reads(window: readonly Word[]): boolean {

@@ -1,6 +1,6 @@
 // bot/render/carrier.ts: does this bird carry it: now, before, what moved it, what settles it.
 import { bullets, line, strong } from './document.ts'
-import { and, inHundred, number, plural } from './numbers.ts'
+import { and, count, inHundred, number } from './numbers.ts'
 import { wants, type Asked } from './asked.ts'
 import { capital } from './tame.ts'
 import type { Block, Document } from './document.ts'
@@ -30,7 +30,13 @@ const moved = (answer: CarrierAnswer): Document =>
     ? [line('What moved it:'), bullets(answer.moved.map((m) => [`${m.reading}: ${factorWords(m.factor)}`]))]
     : []
 
-const needed = (n: number | null): string => (n === null ? 'never' : plural(n, 'chick'))
+/** '5 chicks without it for 95 in 100, 7 for 99'; after chicks that were seen already, '5 more'. */
+function needed(for95: number | null, for99: number | null, some: boolean): string {
+  const chicks = (n: number): string => `${count(n)}${some ? ' more' : ''} ${n === 1 ? 'chick' : 'chicks'} without it`
+  if (for95 === null) return `${chicks(for99!)} for 99 in 100`
+  if (for95 === 0) return `${chicks(for99!)} for 99 in 100; for 95 they are enough as they are`
+  return `${chicks(for95)} for 95 in 100, ${for99 === null ? 'no number' : count(for99)} for 99`
+}
 
 const settle = (answer: CarrierAnswer, most: number): Document =>
   answer.moreChicks
@@ -38,7 +44,7 @@ const settle = (answer: CarrierAnswer, most: number): Document =>
     .slice(0, most)
     .map(({ mating, for95, for99 }): Block => {
       if (for95 === null && for99 === null) return line(`${mating}: no number of chicks without it settles this.`)
-      return line(`To settle it, ${mating}: ${needed(for95)} without it for 95 in 100, ${needed(for99)} for 99 in 100.`)
+      return line(`To settle it, ${mating}: ${needed(for95, for99, answer.moved.length > 0)}.`)
     })
 
 const conflict = (answer: CarrierAnswer): Document =>

@@ -2,6 +2,7 @@
 import type { CarrierAnswer } from '../answer.ts'
 import { loci } from '../data/loci.ts'
 import { debated as debatedAllele, type Debated, mostCopies, readShows } from '../flock/debated.ts'
+import { carriedName } from '../flock/carriedName.ts'
 import { copiesLeft, type Member, members } from '../flock/member.ts'
 import type { BirdRef, CarrierQuestion, Flock } from '../question.ts'
 import type { Locus } from '../vocabulary.ts'
@@ -31,6 +32,7 @@ export function answerCarrier(question: CarrierQuestion): CarrierAnswer {
       ...(unsexed
         ? [`${question.of} is a cock: a hen has one Z, shows what is on it and carries nothing there unseen`]
         : []),
+      ...saidSplit(debated, told),
       ...taken,
     ],
     assumed: question.assumed,
@@ -42,6 +44,17 @@ export function answerCarrier(question: CarrierQuestion): CarrierAnswer {
     rivals,
   }
 }
+
+/** A hen called a carrier of what is on the Z can only be one that shows it. */
+const saidSplit = (debated: Debated, told: readonly Member[]): readonly string[] =>
+  debated.on === 'Z' && debated.acts === 'recessive'
+    ? told
+        .filter(({ sex, readings }) => sex === 'F' && readings.some(({ id }) => id === 'carries true'))
+        .map(
+          ({ name }) =>
+            `${name} is ${debated.shows} herself: a hen has one Z and cannot be split for ${carriedName(debated.allele)}`,
+        )
+    : []
 
 /** What nobody told of a bird's sex is no chance among chicks: only of a cock is there anything to ask on the Z. */
 const asCock = (flock: Flock, name: string): Flock => ({

@@ -39,6 +39,10 @@ export function assumptionWords(assumed: readonly Assumed[]): readonly string[] 
         return [`${one.said} means ${one.taken}`]
       case 'context':
         return [`this still is ${one.restated}`]
+      case 'daughters':
+        return [
+          `the chicks are shared among ${one.count} of the bird’s own young; the more of them, the more the chicks tell`,
+        ]
       case 'language':
       case 'skipped':
         return []

@@ -4,12 +4,13 @@ import { traitsIn } from '../bird.ts'
 import { traits } from '../words/traits.ts'
 import { commonOf, type Reader } from './common.ts'
 import { isToldPair, pairsIn } from './pairs.ts'
+import { nameOf, isNewName } from '../flock/names.ts'
+import { chicksCounted, isClear, saidOfAll, type Chicks } from './chicks.ts'
+import { isOf, kinOf, ownDaughters, type Trait } from './carrierKin.ts'
 import type { Bird } from '../bird.ts'
 import type { Reading } from '../reading.ts'
-import type { Brood, CarrierQuestion, FlockBird, Tally } from '../../core/question.ts'
+import type { Brood, CarrierQuestion, FlockBird, Question, Tally } from '../../core/question.ts'
 import type { Sex } from '../../core/vocabulary.ts'
-
-type Trait = { readonly allele: string; readonly locus: string }
 
 const partName = (sex: Sex | undefined): string => (sex === 'F' ? 'the hen' : 'the cock')
 
@@ -25,7 +26,9 @@ function traitOf(reading: Reading, birds: readonly Bird[]): Trait | undefined {
       ? traitsIn([token])
       : [],
   )
-  const counted = reading.scene.tallies.flatMap(({ look }) => traitsIn(look))
+  const counted = chicksCounted(reading.tokens)
+    .flatMap(({ look }) => traitsIn(look))
+    .filter((id) => traits[id]?.seen === false)
   const shown = reading.tokens.flatMap((token) =>
     token.type === 'colour' &&
     ['lavender', 'chocolate', 'white', 'mottled', 'frizzle', 'splash', 'mille fleur'].includes(token.colour)
@@ -69,155 +72,47 @@ const flockBird = (bird: Bird, name: string, trait: Trait): FlockBird => {
     ...(bird.sex ? { sex: bird.sex } : {}),
     ...(Object.keys(bird.ref).length > 0 ? { bird: bird.ref } : {}),
     ...(own === undefined || told ? {} : { shows: { [trait.allele]: own } }),
+    ...(bird.saidOf.split && !told && own !== true ? { carries: { [trait.allele]: true } } : {}),
   }
 }
 
-/** Chicks told, as showing the trait or clear of it. */
-function talliesOf(reading: Reading, trait: Trait): readonly Tally[] {
-  const showsIt = (look: readonly Token[]): boolean =>
-    traitsIn(look).some(
-      (id) => traits[id]?.allele === trait.allele || (trait.allele === 'I' && id === 'recessive white'),
-    )
-  const told = reading.scene.tallies.flatMap(({ count, of, look, not }): readonly Tally[] => {
-    const is = look.length === 0 ? !not : showsIt(look) !== not
-    const sex = sexOfYoung(look)
-    const rest = of === undefined ? [] : [{ count: Math.max(0, Math.round(of - count)), ...sex, shows: !is }]
-    return [{ count: Math.round(count), ...sex, shows: is }, ...rest]
+/** Chicks told, as showing the trait or clear of it; `unsaid`: chicks counted of which no look was told. */
+function talliesOf(reading: Reading, trait: Trait): { readonly told: readonly Tally[]; readonly unsaid: number } {
+  const counted = chicksCounted(reading.tokens)
+  const seen = counted.filter(({ look }) => look.length > 0)
+  const total = counted.find(({ look, of }) => look.length === 0 && of === undefined)
+  const told = seen.flatMap(({ count, of, sex, look, not }): readonly Tally[] => {
+    const is = showsIt(look, trait, not)
+    if (is === undefined) return []
+    const own = sex ? { sex } : {}
+    const rest = of === undefined || (!is && !not) ? [] : [{ count: of - count, ...own, shows: !is }]
+    return [{ count, ...own, shows: is }, ...rest].filter((one) => one.count > 0)
   })
-  const within = ({ at }: Token): boolean => reading.scene.tallies.some((tally) => at >= tally.at && at < tally.end)
-  const loose = countsIn(reading, showsIt).filter(({ token }) => !within(token))
-  const looks = loose.flatMap(({ count, sex, shows: is }): readonly Tally[] =>
-    is === undefined ? [] : [{ count, ...(sex ? { sex } : {}), shows: is }],
-  )
-  const totals = loose.filter(({ shows: is }) => is === undefined)
-  const seen = [...told, ...looks]
-  const left = (totals[0]?.count ?? 0) - seen.reduce((sum, { count }) => sum + count, 0)
-  const others: readonly Tally[] =
-    totals.length === 1 && seen.length > 0 && seen.every(({ shows: is }) => is) && left > 0
-      ? [{ count: left, shows: false }]
-      : []
-  const all = [...seen, ...others]
-  const normal = all.length === 0 ? allClear(reading, trait, showsIt) : []
-  return [...all, ...normal]
+  if (!total) return { told, unsaid: 0 }
+  const own = total.sex ? { sex: total.sex } : {}
+  if (seen.length === 0) {
+    const all = saidOfAll(reading.tokens)
+    const is = all && (all.look.length === 0 ? false : showsIt(all.look, trait, all.not))
+    return is === undefined
+      ? { told, unsaid: total.count }
+      : { told: [{ count: total.count, ...own, shows: is }], unsaid: 0 }
+  }
+  const left = total.count - told.reduce((sum, { count }) => sum + count, 0)
+  const rest = told.every(({ shows: is }) => is) && left > 0 ? [{ count: left, ...own, shows: false }] : []
+  return { told: [...told, ...rest], unsaid: 0 }
 }
+
+/** Undefined where these words say nothing of the trait: white covers colours, and "not black" may be anything. */
+function showsIt(look: readonly Token[], trait: Trait, not: boolean): boolean | undefined {
+  if (isOf(look, trait)) return !not
+  if (trait.allele === 'lav' && look.some(({ word }) => /^gr[ea]ys?$/u.test(word))) return !not
+  if (not) return undefined
+  const white = look.some((token) => token.type === 'colour' && token.colour === 'white')
+  return white && coveredByWhite.has(trait.locus) ? undefined : false
+}
+const coveredByWhite: ReadonlySet<string> = new Set(['lav', 'choc', 'B', 'mo', 'S', 'Bl', 'E', 'ig'])
 
 type Token = Reading['tokens'][number]
-type Counted = { readonly token: Token; readonly count: number; readonly sex?: Sex; readonly shows?: boolean }
-
-/** "8 pullets": only daughters were counted. */
-function sexOfYoung(look: readonly Token[]): { readonly sex?: Sex } {
-  const young = look.find(({ type }) => type === 'cock' || type === 'hen')
-  return young ? { sex: young.type === 'cock' ? 'M' : 'F' } : {}
-}
-
-const isLook = ({ type }: Token): boolean => type === 'colour' || type === 'trait'
-/** "with a lavender hen": the look of a mate, not of the chicks. */
-const isOfMate = (tokens: readonly Token[], at: number): boolean => ['cock', 'hen'].includes(tokens[at + 1]?.type ?? '')
-
-/** Numbers of chicks, each with what is said of them up to the next number: "12 chicks, none lavender", "8 black pullets". */
-function countsIn({ tokens }: Reading, showsIt: (look: readonly Token[]) => boolean): readonly Counted[] {
-  return tokens.flatMap((token, i): readonly Counted[] => {
-    if (token.type !== 'number' || token.percent || token.value > 500) return []
-    const end = tokens.findIndex(({ type }, k) => k > i && (type === 'stop' || type === 'number'))
-    const said = tokens
-      .slice(i + 1, end < 0 ? i + 12 : Math.min(end, i + 12))
-      .filter(({ type }) => type !== 'filler' && type !== 'unknown')
-    const [first, second] = said
-    const count = Math.round(token.value)
-    if (first === undefined || first.type === 'not') return []
-    if (isLook(first)) return [{ token, count, ...sexOfYoung(second ? [second] : []), shows: showsIt([first]) }]
-    if (!['chick', 'cock', 'hen'].includes(first.type)) return []
-    const young = { token, count, ...sexOfYoung([first]) }
-    const none = said.findIndex(({ type }) => type === 'not')
-    if (none >= 0 && said.slice(none + 1, none + 5).some((one) => isLook(one) && showsIt([one])))
-      return [{ ...young, shows: false }]
-    const look = said.find((one, k) => isLook(one) && !isOfMate(said, k))
-    if (look) return [{ ...young, shows: showsIt([look]) }]
-    return first.type === 'chick' ? [young] : []
-  })
-}
-
-/** "7 chicks, all black": as many clear of it. */
-function allClear(
-  reading: Reading,
-  _trait: Trait,
-  showsIt: (look: readonly Reading['tokens'][number][]) => boolean,
-): readonly Tally[] {
-  const at = reading.tokens.findIndex(
-    (token, i) =>
-      token.type === 'number' &&
-      !token.percent &&
-      reading.tokens.slice(i + 1, i + 4).some(({ type }) => type === 'chick'),
-  )
-  const number = reading.tokens[at]
-  if (number?.type !== 'number' || number.value > 500) return []
-  const colour = reading.tokens.find((token, i) => i > at && token.type === 'colour' && !isOfMate(reading.tokens, i))
-  const none =
-    reading.words.includes('no') ||
-    reading.words.includes('none') ||
-    reading.words.includes('all') ||
-    reading.words.includes('normal')
-  return none || colour
-    ? [{ count: Math.round(number.value), shows: colour !== undefined && !none && showsIt([colour]) }]
-    : []
-}
-
-/** Parents and kin of the bird in question. */
-function kinOf(reading: Reading, of: string, trait: Trait): readonly FlockBird[] {
-  const { tokens, words } = reading
-  const said = (kin: string): boolean => tokens.some((token) => token.type === 'kin' && token.kin === kin)
-  const showsKin = (index: number): boolean =>
-    traitsIn(
-      [...tokens.slice(Math.max(0, index - 1), index), ...tokens.slice(index + 1, index + 5)].filter(
-        ({ type }) => type === 'colour' || type === 'trait',
-      ),
-    ).some((id) => traits[id]?.allele === trait.allele)
-  const at = (test: (token: Reading['tokens'][number]) => boolean): number => tokens.findIndex(test)
-  const found: FlockBird[] = []
-  const grand = at((token) => token.type === 'kin' && (token.kin === 'grandfather' || token.kin === 'grandmother'))
-  if (grand >= 0) {
-    found.push({ name: 'the grandparent', sex: said('grandmother') ? 'F' : 'M', shows: { [trait.allele]: true } })
-    found.push({
-      name: 'the parent between',
-      sex: 'M',
-      ...(said('grandmother') ? { dam: 'the grandparent' } : { sire: 'the grandparent' }),
-      shows: { [trait.allele]: false },
-    })
-    found.push({ name: of, sire: 'the parent between' })
-  }
-  const sib = at((token) => token.type === 'kin' && token.kin === 'sibling')
-  const bothSplit =
-    /both (?:parents |were |are |of them |sides )*(?:split|carr|het)|split (?:x|to|over|with|on) (?:a )?split/u.test(
-      words.join(' '),
-    )
-  if (sib >= 0 || bothSplit) {
-    found.push(
-      { name: 'the sire', sex: 'M', ...(bothSplit ? { carries: { [trait.allele]: true } } : {}) },
-      { name: 'the dam', sex: 'F', ...(bothSplit ? { carries: { [trait.allele]: true } } : {}) },
-    )
-    if (sib >= 0) found.push({ name: 'the sibling', sire: 'the sire', dam: 'the dam', shows: { [trait.allele]: true } })
-    found.push({ name: of, sire: 'the sire', dam: 'the dam' })
-  }
-  for (const part of ['cock', 'hen'] as const) {
-    const parent = at((token) => token.type === part && token.parent)
-    if (parent < 0 || grand >= 0 || sib >= 0) continue
-    const name = part === 'cock' ? 'his sire' : 'his dam'
-    const carried =
-      tokens[parent + 1]?.type === 'carries' ||
-      tokens.slice(parent + 1, parent + 4).some(({ type }) => type === 'carries')
-    found.push({
-      name,
-      sex: part === 'cock' ? 'M' : 'F',
-      ...(carried
-        ? { carries: { [trait.allele]: true } }
-        : showsKin(parent)
-          ? { shows: { [trait.allele]: true } }
-          : {}),
-    })
-    found.push({ name: of, ...(part === 'cock' ? { sire: name } : { dam: name }) })
-  }
-  return found
-}
 
 /** Records of one bird made one. */
 function joined(birds: readonly FlockBird[]): readonly FlockBird[] {
@@ -226,30 +121,81 @@ function joined(birds: readonly FlockBird[]): readonly FlockBird[] {
   return [...byName.values()]
 }
 
-/** The bird that is asked about: of the pair, the one called a carrier, or the one that does not show the trait. */
-function subjectOf(reading: Reading, trait: Trait, pair: { readonly sire: Bird; readonly dam: Bird } | undefined): Sex {
-  const birds = [...(pair ? [pair.sire, pair.dam] : []), ...reading.scene.birds]
-  const i = reading.tokens.findIndex(({ type }) => type === 'carries')
-  const near = reading.tokens
-    .slice(Math.max(0, i - 5), i)
-    .findLast(({ type, word }) => type === 'cock' || type === 'hen' || pronoun.test(word))
-  if (i >= 0 && near && pronoun.test(near.word)) return herWord.test(near.word) ? 'F' : 'M'
+const pronoun = /^(?:he|hes|him|his|she|shes|her)$/u
+const herWord = /^(?:she|shes|her)$/u
+const isParent = ({ saidOf }: Bird): boolean =>
+  saidOf.parts.some((part) => ((part.type === 'cock' || part.type === 'hen') && part.parent) || part.type === 'kin')
+
+/** "6 silver pullets": counted as chicks, no bird of the mating. */
+function isChick({ saidOf }: Bird, { tokens }: Reading): boolean {
+  const looks = new Set(chicksCounted(tokens).flatMap(({ look }) => look.map(({ at }) => at)))
+  return (
+    (saidOf.parts.some(({ type }) => type === 'number') || saidOf.parts.length <= 2) &&
+    saidOf.parts.some(({ at }) => looks.has(at))
+  )
+}
+
+/** "so he's clear", "is she clean": as good as "carries nothing". */
+const isCleared = (token: Token, before: readonly Token[]): boolean =>
+  isClear(token) &&
+  /^(?:clear|clean)$/u.test(token.word) &&
+  before
+    .slice(-4)
+    .some(({ type, word }) => pronoun.test(word) || ((type === 'cock' || type === 'hen') && !word.endsWith('s')))
+
+/** Where it is asked whether a bird carries something: in a question, else the last that is said of it. */
+function askedAt({ tokens }: Reading): number {
+  const found = tokens.flatMap((token, i) =>
+    token.type === 'carries' || token.type === 'split' || isCleared(token, tokens.slice(0, i)) ? [i] : [],
+  )
+  const asking = found.filter((i) => {
+    const start = tokens.slice(0, i).findLastIndex(({ type }) => type === 'stop' || type === 'comma') + 1
+    const end = tokens.find(({ type }, k) => k > i && type === 'stop')
+    return end?.said.includes('?') === true || opensQuestion.test(tokens[start]?.word ?? '')
+  })
+  return (asking.length > 0 ? asking : found).at(-1) ?? -1
+}
+const opensQuestion =
+  /^(?:is|are|does|do|can|could|has|would|might|may|what|whats|how|who|which|odds|chance|chances|so)\b/u
+
+/** The bird of which that is asked, by the words before it in its sentence. */
+function nearest(tokens: readonly Token[], at: number): Sex | undefined {
+  const start = tokens.slice(0, Math.max(at, 0)).findLastIndex(({ type }) => type === 'stop') + 1
+  const before = tokens.slice(Math.max(start, at - 7), Math.max(at, 0))
+  const near = before.findLast(
+    (token) => ((token.type === 'cock' || token.type === 'hen') && !token.parent) || pronoun.test(token.word),
+  )
+  if (!near) return undefined
+  if (near.type === 'cock' || near.type === 'hen') return near.type === 'cock' ? 'M' : 'F'
+  return herWord.test(near.word) ? 'F' : 'M'
+}
+
+/** The bird that is asked about: the one before the asking word, else the one called a carrier, else the one that does not show it. */
+function subjectOf(reading: Reading, trait: Trait, pair: Mates | undefined): Sex {
+  const birds = [...(pair ? [pair.sire, pair.dam] : []), ...reading.scene.birds].filter((bird) => !isParent(bird))
+  const at = askedAt(reading)
+  const isMate = reading.tokens[at + 1]?.type === 'hen' || reading.tokens[at + 1]?.type === 'cock' // "over a split hen"
+  const near = isMate || isWho(reading.tokens[at - 1]) ? undefined : nearest(reading.tokens, at)
+  if (near) return near
   const called = birds.find(
     (bird) =>
       bird.sex !== undefined && shows(bird, trait) !== true && (bird.saidOf.carried.length > 0 || bird.saidOf.split),
   )
-  if (called?.sex) return called.sex
-  if (i >= 0 && near) return near.type === 'hen' ? 'F' : 'M'
+  if (called?.sex && !isMate) return called.sex
+  const pronouns = reading.words.filter((word) => pronoun.test(word))
+  if (pronouns.length > 0) return herWord.test(pronouns.at(-1)!) ? 'F' : 'M'
   if (pair && shows(pair.sire, trait) === true && shows(pair.dam, trait) !== true) return 'F'
   const only = birds.find(({ sex }) => sex !== undefined)?.sex
   return pair ? 'M' : (only ?? 'M')
 }
-const pronoun = /^(?:he|hes|him|his|she|shes|her)$/u
-const herWord = /^(?:she|shes|her)$/u
+
+/** "who carries it", "which one carries it". */
+const isWho = (token: Token | undefined): boolean => /^(?:who|which|whos|one|either|both)$/u.test(token?.word ?? '')
 
 /** A particular bird is meant, not hens or splits in general. */
-const isParticular = ({ tokens, words, scene, has }: Reading, told: boolean): boolean =>
+const isParticular = ({ tokens, words, scene, has }: Reading, told: boolean, chicks: boolean): boolean =>
   told ||
+  chicks ||
   scene.tallies.length > 0 ||
   (has('mine') && !has('claim')) ||
   words.some((word) => /^(?:he|hes|him|shes|she)$/u.test(word)) ||
@@ -259,57 +205,203 @@ const isParticular = ({ tokens, words, scene, has }: Reading, told: boolean): bo
   ) ||
   words.includes('both')
 
-export const readCarrier: Reader = (reading): CarrierQuestion | undefined => {
-  const pairs = pairsIn(reading)
+type Mates = { readonly sire: Bird; readonly dam: Bird }
+
+/** "what fraction of the chicks carry it": the chicks of a mating are asked about, no bird. */
+const isOfChicks = ({ tokens }: Reading, at: number): boolean =>
+  tokens
+    .slice(Math.max(0, at - 4), Math.max(0, at))
+    .some(
+      (token) => token.type === 'chick' || (token.type === 'kin' && (token.kin === 'daughter' || token.kin === 'son')),
+    )
+
+export const readCarrier: Reader = (reading): Question | undefined => {
+  const pairs = pairsIn(reading).filter(({ sire, dam }) => ![sire, dam].some((bird) => isChick(bird, reading)))
   const told = isToldPair(reading)
   const birds = [...pairs.flatMap(({ sire, dam }) => [sire, dam]), ...reading.scene.birds]
+  const at = askedAt(reading)
+  const counts = chicksCounted(reading.tokens)
+  const chicks = counts.length > 0
   const asksCarry =
-    reading.has('carry') &&
+    (reading.has('carry') || at >= 0) &&
     (reading.has('test', 'odds', 'father', 'outcome', 'question') ||
-      reading.scene.tallies.length > 0 ||
+      chicks ||
       reading.asks ||
       reading.words.includes('who') ||
       reading.words.includes('whos'))
-  if (!asksCarry && !(told && reading.scene.tallies.some(({ not }) => not))) return undefined
-  if (!isParticular(reading, told)) return undefined
+  const odd = told && isOddChick(counts, pairs[0])
+  if (!asksCarry && !odd && !(told && counts.some(({ not }) => not))) return undefined
+  if (!isParticular(reading, told, chicks)) return undefined
   const trait = traitOf(reading, birds)
+  if (reading.tokens.some(({ type, word }) => type === 'pure' || word === 'pure')) return undefined // of two copies, not of one
   if (!trait || traits[traitIdOf(trait)]?.seen === true) return undefined
   if (trait.locus === 'B' && birds.some(({ ref }) => /White/u.test(ref.breed ?? ''))) return undefined // white hides bars
-  const counted = talliesOf(reading, trait).some(({ count }) => count > 1)
-  if (told && !counted && !reading.has('test', 'outcome')) return undefined
-  return carrierOf(reading, trait, pairs[0])
+  const { told: tallies, unsaid } = talliesOf(reading, trait)
+  const kin = pairs[0] !== undefined && [pairs[0].sire, pairs[0].dam].some(isParent)
+  const mates = kin && !tallies.length ? undefined : pairs[0]
+  const seen = tallies.some(({ count }) => count > 1) || (tallies.length > 0 && tallies[0]!.shows === true)
+  if (
+    told &&
+    !seen &&
+    !unsaid &&
+    !reading.has('test', 'outcome') &&
+    !(kin && nearest(reading.tokens, at) && !isOfChicks(reading, at))
+  )
+    return undefined
+  const ask = (broods: readonly Tally[]): CarrierQuestion => named(reading, carrierOf(reading, trait, mates, broods))
+  if (unsaid === 0 || tallies.length > 0 || !isHatched(reading)) return ask(tallies)
+  return lookMissing(reading, trait, unsaid, ask)
 }
+
+/** A chick that shows what neither parent shows: "black over black gave a chocolate pullet". */
+function isOddChick(counts: readonly Chicks[], pair: Mates | undefined): boolean {
+  const [found] = counts.filter(({ count, not }) => count > 0 && !not).flatMap(({ look }) => traitsIn(look))
+  const trait = traits[found ?? '']
+  if (!trait || !pair || !oddities.has(trait.allele)) return false
+  return [pair.sire, pair.dam].every(
+    (bird) => bird.saidOf.parts.some(({ type }) => type === 'colour') && shows(bird, trait) === false,
+  )
+}
+/** White is left out: chicks of many matings hatch white or yellow. */
+const oddities: ReadonlySet<string> = new Set(['lav', 'choc', 'mo', 'h'])
+
+/** Chicks that stand there, not chicks that are thought of. */
+const isHatched = ({ words }: Reading): boolean =>
+  !/\b(?:enough|need|needs|prove|proves|sure|test|if|would|will|how many)\b/u.test(words.join(' '))
+
+/** "6 chicks so far": how many of them show it decides. */
+function lookMissing(
+  reading: Reading,
+  trait: Trait,
+  count: number,
+  ask: (broods: readonly Tally[]) => CarrierQuestion,
+): Question {
+  const look = lookWords[trait.allele] ?? 'as the trait has it'
+  return {
+    kind: 'ask-back',
+    missing: 'look',
+    about: count === 1 ? 'the chick' : `the ${count} chicks`,
+    options: [
+      { label: `none of them ${look}`, question: ask([{ count, shows: false }]) },
+      { label: `at least one ${look}`, question: ask([{ count: 1, shows: true }]) },
+    ],
+    birds: [],
+    ...commonOf(reading),
+  }
+}
+const lookWords: Readonly<Record<string, string>> = {
+  lav: 'lavender',
+  choc: 'chocolate',
+  c: 'white',
+  mo: 'mottled',
+  's+': 'gold',
+  h: 'silkie-feathered',
+  'k+': 'fast-feathered',
+  'b+': 'without bars',
+  'r+': 'single-combed',
+  'id+': 'dark-legged',
+  w: 'yellow-legged',
+  dw: 'dwarfed',
+}
+
+/** "my black cock Bert", "is Bert a carrier": the bird goes by its name. */
+function named(reading: Reading, question: CarrierQuestion): CarrierQuestion {
+  const { tokens } = reading
+  const at = askedAt(reading)
+  const start = tokens.slice(0, Math.max(at, 0)).findLastIndex(({ type }) => type === 'stop') + 1
+  const name = tokens.slice(start, Math.max(at, 0)).findLast((token) => isNamed(token))
+  if (!name) return question
+  const call = (of: string): string => (of === question.of ? nameOf(name, { birds: [], broods: [] }) : of)
+  const { birds, broods } = question.flock
+  const sexed =
+    reading.words.some((word) => pronoun.test(word)) || tokens.some(({ type }) => type === 'cock' || type === 'hen')
+  return {
+    ...question,
+    of: call(question.of),
+    flock: {
+      birds: birds.map(({ name: one, sire, dam, sex, ...bird }) => ({
+        ...bird,
+        name: call(one),
+        ...(sex === undefined || (one === question.of && !sexed) ? {} : { sex }),
+        ...(sire === undefined ? {} : { sire: call(sire) }),
+        ...(dam === undefined ? {} : { dam: call(dam) }),
+      })),
+      broods: broods.map((brood) => ({ ...brood, sire: call(brood.sire), dam: call(brood.dam) })),
+    },
+  }
+}
+const isNamed = (token: Token): boolean =>
+  (token.type === 'unknown' || token.type === 'name') && isNewName(token, { birds: [], broods: [] })
 
 const traitIdOf = ({ allele, locus }: Trait): string =>
   Object.keys(traits).find((id) => traits[id]?.allele === allele && traits[id]?.locus === locus) ?? ''
 
-function carrierOf(
-  reading: Reading,
-  trait: Trait,
-  pair: { readonly sire: Bird; readonly dam: Bird } | undefined,
-): CarrierQuestion {
+function carrierOf(reading: Reading, trait: Trait, pair: Mates | undefined, chicks: readonly Tally[]): CarrierQuestion {
   const sex = subjectOf(reading, trait, pair)
   const of = partName(sex)
   const own = pair
     ? [flockBird(pair.sire, 'the cock', trait), flockBird(pair.dam, 'the hen', trait)]
     : loneBirds(reading, trait)
-  const chicks = talliesOf(reading, trait).filter(({ count }) => count > 0)
-  const broods: readonly Brood[] = chicks.length > 0 ? [{ sire: 'the cock', dam: 'the hen', chicks }] : []
+  const young = ownDaughters(reading)
+  const bred = young && young.sex !== sex ? daughtersOf(of, young, chicks) : undefined
+  const broods = bred?.broods ?? (chicks.length > 0 ? [{ sire: 'the cock', dam: 'the hen', chicks }] : [])
   const parents: readonly FlockBird[] =
-    broods.length > 0
+    broods.length > 0 && !bred
       ? [
           { name: 'the cock', sex: 'M' },
           { name: 'the hen', sex: 'F' },
         ]
       : []
+  const mates = bred ? [...own.filter(({ name }) => name === of), ...bred.birds] : own
+  const kin = kinOf(reading, of, trait, broods.length > 0)
+  const others = kin.length > 0 && !pair && broods.length === 0 ? mates.filter(({ name }) => name === of) : mates
+  const birds = joined([{ name: of, sex }, ...parents, ...others, ...kin]).map((bird) =>
+    bird.name === of ? unasked(bird) : bird,
+  )
   return {
     kind: 'carrier',
     of,
     allele: trait.allele,
     locus: trait.locus,
-    flock: { birds: joined([{ name: of, sex }, ...parents, ...own, ...kinOf(reading, of, trait)]), broods },
+    flock: { birds, broods },
     rivals: [],
-    ...commonOf(reading, pair ? [pair.sire, pair.dam] : []),
+    ...commonOf(
+      reading,
+      pair ? [pair.sire, pair.dam] : [],
+      bred && young!.count === 0 && chicks.length > 0 ? [{ kind: 'daughters', count: bred.birds.length }] : [],
+    ),
+  }
+}
+
+/** That the bird carries it is the question, even where it is put as a fact. */
+function unasked(bird: FlockBird): FlockBird {
+  const { carries: _, ...rest } = bird
+  return rest
+}
+
+/** Daughters of whom nobody said how many they are. */
+const daughtersTaken = 3
+
+/** His own daughters, each out of a hen of whom nothing is known, with the chicks shared out among them. */
+function daughtersOf(
+  of: string,
+  young: { readonly sex: Sex; readonly count: number },
+  chicks: readonly Tally[],
+): { readonly birds: readonly FlockBird[]; readonly broods: readonly Brood[] } {
+  const all = chicks.reduce((sum, { count }) => sum + count, 0)
+  const many = Math.max(1, Math.min(young.count === 0 ? daughtersTaken : young.count, all || 1))
+  const word = young.sex === 'F' ? 'daughter' : 'son'
+  const names = Array.from({ length: many }, (_, i) => `${young.sex === 'F' ? 'his' : 'her'} ${word} ${i + 1}`)
+  const part = young.sex === 'F' ? { sire: of } : { dam: of }
+  return {
+    birds: names.map((name) => ({ name, sex: young.sex, ...part })),
+    broods: names.flatMap((name, i) => {
+      const share = chicks
+        .map((tally) => ({ ...tally, count: Math.floor(tally.count / many) + Number(i < tally.count % many) }))
+        .filter(({ count }) => count > 0)
+      const pair = young.sex === 'F' ? { sire: of, dam: name } : { sire: name, dam: of }
+      return share.length > 0 ? [{ ...pair, chicks: share }] : []
+    }),
   }
 }
 
@@ -317,7 +409,7 @@ function carrierOf(
 function loneBirds(reading: Reading, trait: Trait): readonly FlockBird[] {
   const { scene, words } = reading
   const mated = scene.matings.flatMap(({ sires, dams }) => [...sires, ...dams])
-  const named = [...scene.birds, ...mated].filter((bird) => bird.named)
+  const named = [...scene.birds, ...mated].filter((bird) => bird.named && !isParent(bird) && !isChick(bird, reading))
   const of = (sex: Sex): readonly FlockBird[] => {
     const bird = named.find((one) => one.sex === sex)
     return bird ? [flockBird(bird, partName(sex), trait)] : []

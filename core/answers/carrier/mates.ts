@@ -18,6 +18,7 @@ export function mateAtHand(debated: Debated, flock: readonly Member[], bird: Mem
     ({ sex, chicks, sire, dam }) => sex !== bird.sex && sex !== 'U' && !chicks && !sire && !dam,
   )
   const related = new Set([bird.sire, bird.dam])
+  if (mated.some(({ sire, dam }) => sire === bird.name || dam === bird.name)) return 'other'
   for (const mate of [...mated, ...spokenOf.filter(({ name }) => !related.has(name))]) {
     const left = copiesLeft(debated, mate)
     if (left.length === 1 && left[0] === mostCopies(debated, mate.sex)) return 'shows'

@@ -16,10 +16,12 @@ export function stepsOf(debated: Debated, flock: readonly Member[], name: string
   const descendants = descendantsOf(flock, name).filter(({ readings }) => readings.length > 0)
   const broods = Map.groupBy(
     descendants.filter(({ chicks }) => chicks !== undefined),
-    ({ sire, dam }) => `${sire}\n${dam}`,
+    ({ sire, dam }) => (isOwnYoung(sire === name ? dam : sire) ? 'own young' : `${sire}\n${dam}`),
   )
   const chicks = [...broods.values()].map((brood) => ({
-    says: `${brood.map((member) => chickWords(debated, member)).join(' and ')} from ${mateOf(debated, flock, brood[0]!, name)}`,
+    says: `${together(brood)
+      .map((member) => chickWords(debated, member))
+      .join(' and ')} from ${matesOf(debated, flock, brood, name)}`,
     of: brood.map((member) => member.name),
   }))
   const named = descendants
@@ -29,6 +31,27 @@ export function stepsOf(debated: Debated, flock: readonly Member[], name: string
       of: [member.name],
     }))
   return [...chicks, ...named]
+}
+
+/** Young of the bird that are its mates, told as so many. */
+const isOwnYoung = (mate: string | undefined): boolean => /^(?:his|her) (?:daughter|son) \d+$/u.test(mate ?? '')
+
+/** Tallies of several mates that look alike, as one. */
+function together(brood: readonly Member[]): readonly Member[] {
+  const alike = Map.groupBy(brood, ({ chicks, readings }) => `${readings[0]!.id} ${chicks?.sex} ${chicks?.look}`)
+  return [...alike.values()].map(([first, ...rest]) => ({
+    ...first!,
+    chicks: { ...first!.chicks!, count: rest.reduce((sum, { chicks }) => sum + chicks!.count, first!.chicks!.count) },
+  }))
+}
+
+/** 'a lavender hen'; '3 of his own daughters'. */
+function matesOf(debated: Debated, flock: readonly Member[], brood: readonly Member[], name: string): string {
+  const mates = new Set(brood.map(({ sire, dam }) => (sire === name ? dam : sire)))
+  const [mate] = mates
+  if (!isOwnYoung(mate)) return mateOf(debated, flock, brood[0]!, name)
+  const [his, young] = mate!.split(' ')
+  return mates.size === 1 ? `${his} own ${young}` : `${mates.size} of ${his} own ${young}s`
 }
 
 function descendantsOf(flock: readonly Member[], name: string): readonly Member[] {

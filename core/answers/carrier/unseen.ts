@@ -23,7 +23,10 @@ export function unseen(debated: Debated, bird: Member): Unseen {
     : `this ${bird.sex === 'F' ? 'hen' : bird.sex === 'M' ? 'cock' : 'bird'}`
   const now = lookDecides(debated, bird)
   const covers = debated.hiddenBy.filter((mask) => mask !== 'cock').map((mask) => masks[mask].words)
-  const except = covers.length > 0 ? ` Only hidden ${covers.join(', or ')} could it be there unseen.` : ''
+  const except =
+    covers.length > 0
+      ? ` Unseen it could only be there hidden ${covers.join(', or ').replaceAll('where the bird', 'where a bird')}.`
+      : ''
   if (debated.on === 'Z' && bird.sex === 'F')
     return {
       kind: 'cannot',

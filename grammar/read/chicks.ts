@@ -1,0 +1,268 @@
+// grammar/read/chicks.ts: chicks counted in a message: how many, of which sex, what they are or are not, and of how many.
+import type { Token } from '../token.ts'
+import type { Sex } from '../../core/vocabulary.ts'
+
+export type Chicks = {
+  readonly count: number
+  /** "3 white of 11": the number of all. */
+  readonly of?: number
+  readonly sex?: Sex
+  /** Words of their look; empty where none is told. */
+  readonly look: readonly Token[]
+  /** Said not to look so. */
+  readonly not: boolean
+  readonly at: number
+}
+
+/** What a word does in a count. `mate`: a grown bird; `part`: a word after which the parents come. */
+type Role =
+  | 'number'
+  | 'half'
+  | 'not'
+  | 'all'
+  | 'look'
+  | 'young'
+  | 'hatched'
+  | 'mate'
+  | 'part'
+  | 'of'
+  | 'own'
+  | 'article'
+  | 'unit'
+  | 'stop'
+  | 'other'
+type Word = { readonly token: Token; readonly role: Role; readonly value: number }
+
+/** Most chicks that a keeper counts. */
+const most = 500
+
+const clearWord = /^(?:clear|clean|normal|normals|plain|ordinary|solid|standard)$/u
+/** Said of chicks that show nothing of what is in question. */
+export const isClear = ({ word }: Token): boolean => clearWord.test(word)
+
+const youngster =
+  /^(?:pullets?|pul+[ei]ts?|cockerels?|cockrels?|cockerals?|girls?|boys?|bois?|females?|males?|sons?|daughters?|dtrs?)$/u
+const units =
+  /^(?:weeks?|wks?|months?|mths?|years?|yrs?|yo|days?|hours?|hrs?|eggs?|inch(?:es)?|percent|pc|pm|times?|toes?|combs?|pens?|acres?|generations?)$/u
+const hatchWord = /^(?:hatch|hatched|hatchd|came|come|got|had|popped|alive|altogether|total|kids)$/u
+const partTypes: ReadonlySet<string> = new Set(['over', 'under', 'cross', 'by', 'between', 'outOf', 'forWhom', 'plus'])
+
+function roleOf(token: Token, before: Word | undefined): Role {
+  const { type, word } = token
+  if (token.type === 'number') {
+    if (token.percent || token.value > most) return 'other'
+    if (token.value === 1 && /^one$/iu.test(token.said)) {
+      if (before?.role === 'look') return 'young' // "a white one"
+      if (
+        before?.role === 'not' ||
+        before?.role === 'all' ||
+        /^(?:which|the|any|this|that|each)$/u.test(before?.token.word ?? '')
+      )
+        return 'article' // "not one white", "every one of 9"
+    }
+    return 'number'
+  }
+  if (type === 'stop') return 'stop'
+  if (type === 'not' || /^(?:zero|nil|without|hasnt|havent|hadnt|nary)$/u.test(word)) return 'not'
+  if (isClear(token)) return 'look'
+  if (word === 'half') return 'half'
+  if (/^(?:all|every|each|only)$/u.test(word)) return 'all'
+  if (type === 'colour' || type === 'trait') return 'look'
+  if (type === 'chick') return 'young'
+  if (type === 'cock' || type === 'hen') return !token.parent && youngster.test(word) ? 'young' : 'mate'
+  if (type === 'kin') return youngster.test(word) ? 'young' : 'mate'
+  if (/^birds?$/u.test(word)) return 'mate'
+  if (type === 'breed' || type === 'family') return 'mate'
+  if (/^(?:in|among|amongst)$/u.test(word) || type === 'of') return 'of'
+  if (partTypes.has(type)) return 'part'
+  if (hatchWord.test(word)) return 'hatched'
+  if (units.test(word)) return 'unit'
+  if (type === 'my' || type === 'his' || type === 'her' || /^(?:he|she|hes|shes|who|does|is he|is she)$/u.test(word))
+    return 'own'
+  if (/^(?:a|an|single)$/u.test(word)) return 'article'
+  return 'other'
+}
+
+function wordsOf(tokens: readonly Token[]): readonly Word[] {
+  const found: Word[] = []
+  for (const token of tokens) {
+    const role = roleOf(token, found.at(-1))
+    found.push({ token, role, value: token.type === 'number' ? Math.round(token.value) : 0 })
+  }
+  return found
+}
+
+const sexOf = ({ token: { type, word } }: Word): Sex | undefined =>
+  type === 'hen' || /^(?:daughters?|dtrs?)$/u.test(word)
+    ? 'F'
+    : type === 'cock' || /^sons?$/u.test(word)
+      ? 'M'
+      : undefined
+
+/** The next word that is more than an article, a verb or "the". */
+function next(words: readonly Word[], from: number): number {
+  let i = from
+  while (i < words.length && (words[i]!.role === 'other' || words[i]!.role === 'article') && !isMark(words[i]!)) i += 1
+  return i
+}
+const isMark = ({ token: { type } }: Word): boolean => type === 'comma' || type === 'slash'
+
+/** "from 2 black birds", "over 4 of his own daughters": grown birds are counted, not chicks. */
+function isOfMates(words: readonly Word[], at: number): boolean {
+  const behind = words.slice(0, at).findLast(({ role }) => role !== 'article' && role !== 'other' && role !== 'own')
+  let i = next(words, at + 1)
+  const own = words[i]?.role === 'of' && words.slice(i + 1, i + 3).some(({ role }) => role === 'own')
+  while (words[i]?.role === 'look' || words[i]?.role === 'of' || words[i]?.role === 'own') i = next(words, i + 1)
+  const grown = words[i]?.role === 'mate'
+  if (behind?.role !== 'part') return grown && !isChickCount(words, at)
+  const isFrom = ['outOf', 'between'].includes(behind.token.type)
+  return grown || (words[i]?.role === 'young' && (own || !isFrom || words[i]!.token.type !== 'chick'))
+}
+/** "got 5 hens and 3 roos". */
+const isChickCount = (words: readonly Word[], at: number): boolean =>
+  words.slice(Math.max(0, at - 4), at).some(({ role }) => role === 'hatched')
+
+type Phrase = {
+  readonly look: readonly Token[]
+  readonly not: boolean
+  readonly sex?: Sex
+  readonly young: boolean
+  readonly end: number
+}
+
+/** What is said of a count, up to the next one or to the parents. */
+function phraseFrom(words: readonly Word[], from: number): Phrase {
+  const look: Token[] = []
+  let [not, young, hatched, end]: [boolean, boolean, boolean, number] = [false, false, false, from]
+  let sex: Sex | undefined
+  for (let i = from; i < Math.min(words.length, from + 14); i += 1) {
+    const word = words[i]!
+    end = i
+    if (['number', 'half', 'stop', 'part', 'own'].includes(word.role) || word.token.type === 'carries') break
+    if (word.role === 'of' && words[next(words, i + 1)]?.role === 'number') break
+    if (word.role === 'mate') {
+      if (words[i - 1]?.role === 'look') look.pop() // "a lavender hen"
+      break
+    }
+    if (word.role === 'not' && look.length === 0) not = true
+    if (word.role === 'not' && look.length > 0) break // "7 black, none lavender"
+    if (word.role === 'look' && words[i - 1]?.token.type === 'number' && look.length > 0) break // "one black one blue"
+    if (word.role === 'look') look.push(word.token)
+    if (word.role === 'hatched') hatched = true
+    if (word.role === 'young') {
+      young = true
+      sex ??= sexOf(word)
+    }
+    end = i + 1
+  }
+  return { look, not, ...(sex === undefined ? {} : { sex }), young: young || hatched, end }
+}
+
+/** "if a lavender chick hatches", "would one prove it": nothing was seen. */
+const supposed = /\b(?:if|would|will|could|can|need|until|unless|should|expect|chance|odds|prove|proves|how many)\b/u
+
+/** Chicks counted among these tokens, in order. */
+export function chicksCounted(tokens: readonly Token[]): readonly Chicks[] {
+  const words = wordsOf(tokens)
+  const found: Chicks[] = []
+  const taken = new Set<number>()
+  const total = (from: number): { readonly count: number; readonly end: number } | undefined => {
+    const at = next(words, from)
+    if (words[at]?.role !== 'number' || isOfMates(words, at)) return undefined
+    taken.add(at)
+    return { count: words[at].value, end: at + 1 }
+  }
+  const joins = (word: Word | undefined): boolean =>
+    word !== undefined &&
+    (word.role === 'of' || word.token.type === 'outOf' || word.token.type === 'between' || word.token.type === 'slash')
+  for (const [i, { role, value, token }] of words.entries()) {
+    if (taken.has(i)) continue
+    const sentence = (): string => {
+      const start = words.slice(0, i).findLastIndex((word) => word.role === 'stop') + 1
+      const end = words.findIndex((word, k) => k > i && word.role === 'stop')
+      return words
+        .slice(start, end < 0 ? words.length : end)
+        .map((word) => word.token.word)
+        .join(' ')
+    }
+    const lone = role === 'article' || (role === 'number' && value === 1)
+    if (lone && words[i - 1]?.role !== 'not' && supposed.test(sentence())) continue
+    if (role === 'number') {
+      const after = next(words, i + 1)
+      if (words[after]?.role === 'unit' || isOfMates(words, i)) continue
+      const whole = joins(words[after]) ? total(after + 1) : undefined
+      const said = phraseFrom(words, whole?.end ?? i + 1)
+      const later = whole ?? (joins(words[said.end]) && said.look.length > 0 ? total(said.end + 1) : undefined)
+      const counted =
+        said.young || said.look.length > 0 || ['all', 'hatched'].includes(words[i - 1]?.role ?? '') || later
+      if (!counted) continue
+      found.push({
+        count: value,
+        ...(later && later.count >= value ? { of: later.count } : {}),
+        ...(said.sex ? { sex: said.sex } : {}),
+        look: said.look,
+        not: said.not,
+        at: token.at,
+      })
+    } else if (role === 'not') {
+      // "no whites in 14 chicks", "none of the 12 were lavender"
+      const after = next(words, i + 1)
+      const first = joins(words[after]) ? total(after + 1) : undefined
+      const said = phraseFrom(words, first?.end ?? i + 1)
+      const whole = first ?? (joins(words[said.end]) && said.look.length > 0 ? total(said.end + 1) : undefined)
+      if (whole && said.look.length > 0)
+        found.push({
+          count: 0,
+          of: whole.count,
+          ...(said.sex ? { sex: said.sex } : {}),
+          look: said.look,
+          not: false,
+          at: token.at,
+        })
+    } else if (role === 'half') {
+      const after = next(words, i + 1)
+      const whole = joins(words[after]) ? total(after + 1) : undefined
+      const said = phraseFrom(words, whole?.end ?? i + 1)
+      if (whole && said.look.length > 0)
+        found.push({
+          count: Math.round(whole.count / 2),
+          of: whole.count,
+          look: said.look,
+          not: said.not,
+          at: token.at,
+        })
+    } else if (role === 'article' && words[i - 1]?.role !== 'not' && words[i + 1]?.role === 'look') {
+      const said = phraseFrom(words, i + 1)
+      const young = words.slice(i + 1, i + 5).find((word) => word.role !== 'look')
+      const isSeen =
+        young?.role === 'young' &&
+        (young.token.type === 'chick' ||
+          young.token.type === 'number' ||
+          isChickCount(words, i) ||
+          hasOutcome(words, i))
+      if (isSeen && said.look.length > 0)
+        found.push({ count: 1, ...(said.sex ? { sex: said.sex } : {}), look: said.look, not: false, at: token.at })
+    }
+  }
+  return found
+}
+const hasOutcome = (words: readonly Word[], at: number): boolean =>
+  words
+    .slice(Math.max(0, at - 5), at)
+    .some(({ token }) => /^(?:gave|gives|threw|throws|produced|made|sired|laid|got|had)$/u.test(token.word))
+
+/** What is said of all the chicks at once, away from their number: "…, all black"; "none lavender"; or just "none". */
+export function saidOfAll(
+  tokens: readonly Token[],
+): { readonly look: readonly Token[]; readonly not: boolean } | undefined {
+  const words = wordsOf(tokens)
+  for (const [i, { role }] of words.entries()) {
+    if (role !== 'all' && role !== 'not') continue
+    const said = phraseFrom(words, i + 1)
+    if (said.look.length > 0) return { look: said.look, not: role === 'not' || said.not }
+    const after = words[next(words, i + 1)]
+    if (/^none$/u.test(words[i]!.token.word) && (after === undefined || after.role === 'stop'))
+      return { look: [], not: true }
+  }
+  return undefined
+}
