@@ -12,7 +12,8 @@ import { matingName } from './birds.ts'
 import { capital } from './tame.ts'
 import { ruleBlocks } from './rules.ts'
 import { withLines } from './takenLines.ts'
-import { bySex, combAndShank, inSymbols } from './sexes.ts'
+import { looksOf } from './lookCases.ts'
+import { combAndShank, inSymbols } from './sexes.ts'
 import type { Block, Document } from './document.ts'
 import type { BirdSeen, Case, CrossAnswer, Crossed } from '../../core/answer.ts'
 import type { Aspect } from '../../core/question.ts'
@@ -22,13 +23,14 @@ import { tellingOf, usual, wants, type Asked } from './asked.ts'
 const mostInFull = 4
 
 /** What the chicks are, as far as it was asked for. */
-function looks(one: Case, asked: Asked): readonly Block[] {
+function looks(cases: readonly [Case, ...Case[]], asked: Asked): readonly Block[] {
+  const [one] = cases
   const all = usual(asked) || wants(asked, 'more', 'chicks', 'shares')
   const [down, grown] = [all || wants(asked, 'sexing'), all || wants(asked, 'adults')]
   const telling = tellingOf(asked)
   const form = forms(one, telling.say)
   return [
-    ...(down || grown ? bySex(one, { down, grown }, telling) : []),
+    ...(down || grown ? looksOf(cases, { down, grown }, telling) : []),
     ...(grown && form ? [line(`Also, ${form}.`)] : []),
     ...(grown ? carriedUnseen(one, telling.say) : []),
     ...(grown ? hedged(one, wants(asked, 'more', 'adults') ? 3 : 1) : []),
@@ -81,7 +83,7 @@ function single(crossed: Crossed, asked: Asked, verdict: string): readonly Block
   const ofTheHenOnly = asked.aspects.length > 0 && asked.aspects.every(isOfTheHen)
   const expected = known(crossed.sire) && known(crossed.dam) ? daughters(crossed, first, asked, verdict) : []
   if (others.length === 0 || ofTheHenOnly || outcomes(crossed.cases, asked).length === 1)
-    return [...looks(first, asked), ...sexing(first, asked, verdict), ...expected]
+    return [...looks([first, ...others], asked), ...sexing(first, asked, verdict), ...expected]
   return [...caseBlocks(crossed.cases, asked), ...otherWay(first.sexing), ...expected]
 }
 

@@ -21,10 +21,18 @@ const plumageFamily = ({ plumage }: Look): string => {
 const special = ({ form, plumage }: Look): string =>
   [form.feather, form.neck, form.legs, form.tufts, form.tail, plumage.mottled].join(',')
 
-/** What of the colour makes another result: less where the sexes are told apart, for then the sign is what matters. */
+/** Beside a sign that is no colour, gold or silver on dark down is no result of its own. */
+const besideASign = (look: Look): string => (darkDown.includes(look.chick.colour) ? 'dark' : downFamily(look, false))
+
+/**
+ * What of the colour makes another result. Where the down tells the sexes apart, it is what is read in it; where the
+ * wings do, nothing: any colour may have either wing.
+ */
 function colourOf(look: Look, sign: string | undefined): string {
-  if (sign === undefined) return look.plumage.white ? 'white' : `${downFamily(look, false)}/${plumageFamily(look)}`
-  return sign === 'down colour' ? downFamily(look, true) : ''
+  if (sign === 'wing feathers') return ''
+  if (sign === 'down colour') return downFamily(look, true)
+  if (look.plumage.white) return 'white'
+  return `${sign === undefined ? downFamily(look, false) : besideASign(look)}/${plumageFamily(look)}`
 }
 
 function family(outcome: Outcome, sex: Sex, sign: string | undefined): string {

@@ -27,7 +27,8 @@ export const signs = {
     window: 'at hatch, once dry',
     misread: {
       clear: { rate: 0.05, basis: 'unbarred cock on barred hens, dark down: small spots are missed and some unbarred black chicks have white on the head; a breeder’s judgement', status: 'from memory' },
-      faint: { rate: 0.2, basis: 'spot on blue, brown or striped down: a breeder’s judgement', status: 'from memory' },
+      fair: { rate: 0.12, basis: 'spot on blue down, less plain than on black: a breeder’s judgement', status: 'from memory' },
+      faint: { rate: 0.2, basis: 'spot on brown, buff, striped or very pale down: a breeder’s judgement', status: 'from memory' },
       size: { rate: 0.2, basis: 'size and outline of the spot in pure Barred Plymouth Rocks, about 80 in 100 (University of Kentucky, Sexing day-old chicks on small and backyard flocks)', status: 'read' },
     },
     breaks: ['a cock with barring of his own (every chick then has a spot)', 'white, splash or very pale down, which hides the spot'],
@@ -50,6 +51,7 @@ export const signs = {
     window: 'at hatch, once dry',
     misread: {
       sure: { rate: 0.05, basis: 'pale blurred against dark crisp stripes in the autosexing breeds: a breeder’s judgement; 99 to 100 in 100 published for Polbar, another breed', status: 'from memory' },
+      marks: { rate: 0.12, basis: 'pale washed-out against marbled or smudged down in the autosexing breeds: a breeder’s judgement', status: 'from memory' },
       blend: { rate: 0.3, basis: 'stripes of one and of two doses of barring in crosses: a breeder’s judgement', status: 'from memory' },
     },
     breaks: ['strains in which the cockerels’ down is not clearly paler', 'an outcross: with one dose of barring a cockerel looks like a pullet'],

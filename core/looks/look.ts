@@ -87,7 +87,7 @@ export const Chick = z.strictObject({
   belly: z.enum(['pale', 'same']), // paler belly, throat and wing tips, as on black down
   extraWhite: z.boolean(), // mottling: white on face, breast and wing tips
   headSpot: z.enum(['none', 'small', 'large', 'blurred', 'hidden']), // hidden: barring may be there, nothing shows it
-  headSpotClear: z.enum(['clear', 'faint', 'no']), // how well a spot would show on this down
+  headSpotClear: z.enum(['clear', 'fair', 'faint', 'no']), // how well a spot would show on this down
   ground: z.enum(['gold', 'silver', 'hidden']), // gold or silver as the down shows it
   groundClear: z.enum(['good', 'fair', 'poor', 'no']), // how well gold and silver can be told on this down
   wing: z.enum(['fast', 'slow']), // primaries longer than coverts, or not, in the first day or two

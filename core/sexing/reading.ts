@@ -1,6 +1,7 @@
 // core/sexing/reading.ts: how each sign reads on a chick: which outcome it shows, and how often it is taken for another.
 import { signs, type SignId } from '../data/signs.ts'
 import type { Look } from '../looks/look.ts'
+import { stripesRead } from './words.ts'
 
 /** What a keeper may note down for one sign, each with its chance; chances sum to 1. */
 export type Noted = Readonly<Record<string, number>>
@@ -16,17 +17,20 @@ const nearShades: readonly (readonly string[])[] = [
   ['black', 'dark brown', 'chocolate', 'blue-grey'],
   ['blue-grey', 'lavender grey', 'mauve', 'grey-brown', 'silver grey'],
   ['white', 'pale yellow', 'cream', 'smoky white', 'khaki'],
-  ['buff', 'red-buff', 'golden brown'],
+  ['cream', 'buff', 'red-buff', 'golden brown'],
   ['brown', 'grey-brown', 'dark brown', 'golden brown', 'dun', 'chocolate'],
 ]
 const near = (a: string, b: string): boolean => nearShades.some((shades) => shades.includes(a) && shades.includes(b))
 
-/** The down as a sign: gold or silver where it tells, else its colour. */
-const downSays = ({ chick }: Look): string => (chick.ground === 'hidden' ? chick.colour : chick.ground)
+/** The down as a sign: gold or silver where the hatch has both, else its colour. */
+function downSays({ chick }: Look, all: readonly Look[]): string {
+  const grounds = new Set(all.map((one) => one.chick.ground))
+  return chick.ground === 'hidden' || grounds.size === 1 ? chick.colour : chick.ground
+}
 
 function downColour(look: Look, all: readonly Look[]): Noted {
-  const shown = downSays(look)
-  const others = [...new Set(all.map(downSays))].filter((o) => o !== shown)
+  const shown = downSays(look, all)
+  const others = [...new Set(all.map((one) => downSays(one, all)))].filter((o) => o !== shown)
   const rates = signs['down colour'].misread
   const flip = (other: string): number => {
     const pair = (shown === 'gold' && other === 'silver') || (shown === 'silver' && other === 'gold')
@@ -48,8 +52,8 @@ const spotOf = ({ chick }: Look): Look['chick']['headSpot'] => (chick.headSpot =
 
 /** Where nothing shows a spot, none is noted, and one fancied as often as on faint down. */
 function headSpot(look: Look, all: readonly Look[]): Noted {
-  const { clear, faint, size } = signs['head spot'].misread
-  const missed = look.chick.headSpotClear === 'clear' ? clear.rate : faint.rate
+  const { size, ...rates } = signs['head spot'].misread
+  const missed = rates[look.chick.headSpotClear === 'no' ? 'faint' : look.chick.headSpotClear].rate
   const spots = new Set(all.filter(showsSpot).map(spotOf))
   const shown = showsSpot(look) ? spotOf(look) : 'none'
   const fancied = (['small', 'large'] as const).find((spot) => spots.has(spot))
@@ -73,12 +77,12 @@ function skin({ chick }: Look): Noted {
   return swap(shown, [shown === 'dark' ? 'light' : 'dark'], signs['skin colour'].misread.sure.rate)
 }
 
+/** Washed-out down beside crisp stripes is plain to see, beside other marks less so, beside faint stripes hardly. */
 function stripes({ chick }: Look, all: readonly Look[]): Noted {
-  if (chick.pattern !== 'striped' && chick.pattern !== 'blurred stripes') return unreadable
-  const shown = chick.pattern === 'striped' ? 'crisp' : 'blurred'
-  const plain = all.every((l) => l.chick.pattern === 'striped' || l.chick.pattern === 'blurred stripes')
-  const { sure, blend } = signs.stripes.misread
-  return swap(shown, [shown === 'crisp' ? 'blurred' : 'crisp'], plain ? sure.rate : blend.rate)
+  if (chick.pattern === 'plain') return unreadable
+  const shown = chick.pattern === 'blurred stripes' ? 'blurred' : 'crisp'
+  const { rate } = signs.stripes.misread[stripesRead(all)]
+  return swap(shown, [shown === 'crisp' ? 'blurred' : 'crisp'], rate)
 }
 
 /** For each sign of a single chick: what would be noted. `all` are the looks of the whole hatch, which set what it can be taken for. */

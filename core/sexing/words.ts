@@ -4,6 +4,15 @@ import { markedBreeds, signs, type SignId } from '../data/signs.ts'
 import type { Look } from '../looks/look.ts'
 import type { Hatch, LookClass } from './hatch.ts'
 
+const stripeWords: Partial<Readonly<Record<Look['chick']['pattern'], string>>> = {
+  striped: 'dark, crisp stripes',
+  'faint stripes': 'faint stripes',
+  'broken stripes': 'broken stripes',
+  marbled: 'dark, clear marbling',
+  smudged: 'dark, clear smudges',
+  'blurred stripes': 'pale, blurred stripes',
+}
+
 const wording: Readonly<Record<Exclude<SignId, 'marks'>, (look: Look) => string>> = {
   'down colour': ({ chick }) => `${chick.words} down`,
   'head spot': ({ chick }) =>
@@ -21,12 +30,7 @@ const wording: Readonly<Record<Exclude<SignId, 'marks'>, (look: Look) => string>
       ? 'wing primaries clearly longer than the coverts'
       : 'wing primaries no longer than the coverts',
   'skin colour': ({ chick }) => (chick.skin === 'dark' ? 'dark face and skin' : 'light face and skin'),
-  stripes: ({ chick }) =>
-    chick.pattern === 'striped'
-      ? 'dark, crisp stripes'
-      : chick.pattern === 'blurred stripes'
-        ? 'pale, blurred stripes'
-        : 'no stripes',
+  stripes: ({ chick }) => stripeWords[chick.pattern] ?? 'no stripes',
 }
 
 /** The two commonest wordings of one sex, joined with "or". */
@@ -50,12 +54,24 @@ export function describe(
   { M, F }: Hatch,
   pure: string | undefined,
 ): { readonly cockerel: string; readonly pullet: string } {
+  if (id === 'stripes' && stripesRead([...M, ...F].map(({ look }) => look)) === 'marks')
+    return { cockerel: common(M, wording.stripes).replace('stripes', 'markings'), pullet: common(F, wording.stripes) }
   if (id !== 'marks') return { cockerel: common(M, wording[id]), pullet: common(F, wording[id]) }
   const mark = markedBreeds.find(({ breed }) => breed === pure)?.mark ?? 'marked down'
   return { cockerel: `mostly without ${mark}`, pullet: `mostly with ${mark}` }
 }
 
-const clarity = ['clear', 'good', 'faint', 'fair', 'poor', 'no']
+type ChickPattern = Look['chick']['pattern']
+const downsOf = (looks: readonly Look[], patterns: readonly ChickPattern[]): boolean =>
+  looks.every(({ chick }) => patterns.includes(chick.pattern))
+
+/** How plainly the washed-out down of the autosexing breeds parts from the other downs of a hatch. */
+export function stripesRead(looks: readonly Look[]): 'sure' | 'marks' | 'blend' {
+  if (downsOf(looks, ['striped', 'blurred stripes'])) return 'sure'
+  return downsOf(looks, ['marbled', 'smudged', 'blurred stripes']) ? 'marks' : 'blend'
+}
+
+const clarity = ['clear', 'good', 'fair', 'faint', 'poor', 'no']
 const worst = (found: readonly string[]): string =>
   [...found].toSorted((a, b) => clarity.indexOf(b) - clarity.indexOf(a))[0] ?? 'good'
 
@@ -73,9 +89,10 @@ export function basisOf(id: SignId, { M, F }: Hatch, pure: string | undefined): 
     case 'marks':
       return { basis: markedBreeds.find(({ breed }) => breed === pure)?.basis ?? '', status: 'read' }
     case 'head spot': {
-      const { clear, faint, size } = signs['head spot'].misread
+      const { size, ...rates } = signs['head spot'].misread
       if (looks.every(({ chick }) => chick.headSpot !== 'none')) return pick(size)
-      return pick(worst(looks.map(({ chick }) => chick.headSpotClear)) === 'clear' ? clear : faint)
+      const least = worst(looks.map(({ chick }) => chick.headSpotClear))
+      return pick(rates[least === 'clear' || least === 'fair' ? least : 'faint'])
     }
     case 'down colour': {
       const readable = looks.filter(({ chick }) => chick.ground !== 'hidden' && chick.groundClear !== 'no')
@@ -85,7 +102,8 @@ export function basisOf(id: SignId, { M, F }: Hatch, pure: string | undefined): 
     }
     case 'wing feathers':
     case 'skin colour':
-    case 'stripes':
       return pick(signs[id].misread.sure)
+    case 'stripes':
+      return pick(signs.stripes.misread[stripesRead(looks)])
   }
 }

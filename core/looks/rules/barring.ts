@@ -5,9 +5,16 @@ import type { Draft, Rule } from '../rule.ts'
 
 const doses = (bird: Bird): number => copies(bird, 'B') + copies(bird, 'B^Sd') + copies(bird, 'B^0')
 const diluting = (bird: Bird): number => copies(bird, 'B^Sd') + copies(bird, 'B^0')
-const darkDown = ({ base }: Draft): boolean => base.startsWith('E')
-const paleDown = ({ base, restrained }: Draft): boolean => base === 'e^Wh' || restrained === 'fully'
+/** Down that a pattern marks: marbled as in the Campine, smudged as in laced birds. Columbian smudges are pale. */
+const marked = ({ down, downPattern }: Draft): boolean =>
+  downPattern === 'marbled' ||
+  downPattern === 'blurred stripes' ||
+  (downPattern === 'smudged' && ['brown', 'grey-brown', 'dark brown'].includes(down))
+const darkDown = (draft: Draft): boolean => draft.base.startsWith('E') && !marked(draft)
+const paleDown = (draft: Draft): boolean => !marked(draft) && (draft.base === 'e^Wh' || draft.restrained === 'fully')
 const striped = (draft: Draft): boolean => !darkDown(draft) && !paleDown(draft)
+
+const paled: Partial<Record<Draft['down'], Draft['down']>> = { 'red-buff': 'buff', buff: 'cream' }
 
 export const barring: readonly Rule[] = [
   {
@@ -39,7 +46,7 @@ export const barring: readonly Rule[] = [
   },
   {
     id: 'head spot, two doses',
-    loci: ['E', 'B', 'I'],
+    loci: ['E', 'Db', 'Ml', 'Pg', 'Co', 'B', 'I'],
     says: 'On black or dark down two copies of barring leave a large, irregular pale spot on the head.',
     when: (bird, draft) => darkDown(draft) && draft.headSpot !== 'hidden' && doses(bird) === 2,
     look: { headSpot: 'large' },
@@ -49,7 +56,7 @@ export const barring: readonly Rule[] = [
   },
   {
     id: 'head spot, one dose',
-    loci: ['E', 'B', 'I'],
+    loci: ['E', 'Db', 'Ml', 'Pg', 'Co', 'B', 'I'],
     says: 'On black or dark down one copy of barring leaves a small, compact pale spot on the head.',
     when: (bird, draft) => darkDown(draft) && draft.headSpot !== 'hidden' && doses(bird) === 1,
     look: { headSpot: 'small' },
@@ -59,25 +66,35 @@ export const barring: readonly Rule[] = [
   },
   {
     id: 'blurred stripes',
-    loci: ['E', 'Co', 'Db', 'B'],
-    says: 'On striped down two copies of barring wash the stripes out from head to rump: the cockerel of the autosexing breeds.',
-    when: (bird, draft) => striped(draft) && doses(bird) === 2,
+    loci: ['E', 'Co', 'Db', 'Ml', 'Pg', 'B', 'I'],
+    says: 'On striped or marked down two copies of barring wash the marks out from head to rump: the cockerel of the autosexing breeds.',
+    when: (bird, draft) => striped(draft) && draft.headSpot !== 'hidden' && doses(bird) === 2,
     look: { downPattern: 'blurred stripes', headSpot: 'blurred' },
     certainty: 'sure',
     source: by.legbarStandard,
   },
   {
     id: 'crisp stripes',
-    loci: ['E', 'Co', 'Db', 'B'],
-    says: 'On striped down one copy of barring keeps the stripes dark and crisp, with at most a small light spot on the head.',
-    when: (bird, draft) => striped(draft) && doses(bird) === 1,
+    loci: ['E', 'Co', 'Db', 'Ml', 'Pg', 'B', 'I'],
+    says: 'On striped or marked down one copy of barring keeps the marks dark and crisp, with at most a small light spot on the head.',
+    when: (bird, draft) => striped(draft) && draft.headSpot !== 'hidden' && doses(bird) === 1,
     look: { headSpot: 'small' },
     certainty: 'sure',
     source: by.legbarStandard,
   },
   {
+    id: 'pale down of two doses',
+    loci: ['E', 'Co', 'Db', 'S', 'B', 'I'],
+    says: 'On buff or red down two copies of barring pale the whole chick: the cockerel of the autosexing breeds that are buff or red.',
+    when: (bird, { down }) => doses(bird) === 2 && down in paled,
+    look: (_bird, { down }) => ({ down: paled[down]! }),
+    certainty: 'doubtful',
+    hedge: 'the books differ on how surely buff and red down tells the sex: strains differ',
+    source: by.breeders,
+  },
+  {
     id: 'head spot on pale down',
-    loci: ['E', 'Co', 'Db', 'S', 'B'],
+    loci: ['E', 'Co', 'Db', 'Ml', 'Pg', 'S', 'B'],
     says: 'On buff or red down the pale spot of barring is weak; on pale silver down it is not seen.',
     when: (bird, draft) => !darkDown(draft) && paleDown(draft) && doses(bird) > 0,
     look: (bird, { headSpotClear }) => ({

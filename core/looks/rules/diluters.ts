@@ -5,7 +5,9 @@ import type { Draft, Patch, Rule } from '../rule.ts'
 import { blue, chocolate, dun, khaki, lavender, recoloured, splash } from './recolour.ts'
 
 const coloured = ({ black, white }: Draft): boolean => black !== 'none' && !white
-const faint = ({ headSpotClear }: Draft): Patch => (headSpotClear === 'clear' ? { headSpotClear: 'faint' } : {})
+/** A pale spot is still seen on blue down, and barely on paler ones. */
+const onBlue = ({ headSpotClear }: Draft): Patch => (headSpotClear === 'clear' ? { headSpotClear: 'fair' } : {})
+const faint = ({ headSpotClear }: Draft): Patch => (headSpotClear === 'no' ? {} : { headSpotClear: 'faint' })
 const touched = ({ black }: Draft): boolean => black !== 'black' && !black.startsWith('white')
 
 export const diluters: readonly Rule[] = [
@@ -14,7 +16,7 @@ export const diluters: readonly Rule[] = [
     loci: ['Bl'],
     says: 'One copy of blue turns black to blue, in the down to slate; red stays.',
     when: (bird, draft) => coloured(draft) && copies(bird, 'Bl') === 1,
-    look: (_bird, draft) => ({ ...recoloured(draft, blue), ...faint(draft) }),
+    look: (_bird, draft) => ({ ...recoloured(draft, blue), ...onBlue(draft) }),
     certainty: 'sure',
     source: by.omiaBl,
   },

@@ -36,6 +36,16 @@ export const lacing: readonly Rule[] = [
     source: by.campo1991,
   },
   {
+    id: 'laced on birchen',
+    loci: ['E', 'Pg', 'Ml', 'Co'],
+    says: 'On birchen, as in the Sebright, laced chicks hatch dark, and the books differ on how well their gold or silver down is told.',
+    when: (bird, draft) => draft.base.startsWith('E^R') && patternAndMelanotic(bird) && pure(bird, 'Co'),
+    look: {},
+    certainty: 'doubtful',
+    hedge: 'on this dark down gold and silver are told less surely: confirm by the first feathers',
+    source: by.breeders,
+  },
+  {
     id: 'partly laced',
     loci: ['E', 'Pg', 'Ml', 'Co', 'Hf'],
     says: 'Pattern gene and melanotic in one dose draw broken or uneven lacing.',

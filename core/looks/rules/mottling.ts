@@ -22,7 +22,7 @@ export const mottling: readonly Rule[] = [
     look: (_bird, { headSpotClear }) => ({
       extraWhite: true,
       belly: 'pale',
-      headSpotClear: headSpotClear === 'clear' ? 'faint' : headSpotClear,
+      headSpotClear: headSpotClear === 'no' ? 'no' : 'faint',
     }),
     certainty: 'usual',
     hedge: 'white on the face can be taken for a head spot',

@@ -27,7 +27,8 @@ function tipped(d: Draft): string {
 }
 
 /** Patterns whose own words have told the bars. */
-const toldBars = (d: Draft): boolean => ['columbian', 'black-tailed', 'smudged columbian'].includes(d.pattern)
+const toldBars = ({ pattern, red }: Draft): boolean =>
+  ['columbian', 'black-tailed', 'smudged columbian'].includes(pattern) || (pattern === 'wheaten' && red === 'silver')
 
 /** What is said of the whole bird after its pattern. */
 const after = (d: Draft): string => listed(toldBars(d) ? '' : bars(d), tipped(d))

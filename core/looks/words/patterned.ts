@@ -1,6 +1,6 @@
 // core/looks/words/patterned.ts: patterned birds in words: cleared bodies, lacing, spangles, bars across.
 import type { Draft } from '../rule.ts'
-import { barredBody, black, body, dark, darkBars, ends, red, whiteTurned } from './parts.ts'
+import { barred, barredBody, black, body, dark, darkBars, ends, red, whiteTurned } from './parts.ts'
 
 type Say = Partial<Record<Draft['pattern'], (d: Draft) => string>>
 
@@ -17,7 +17,8 @@ const laced = (d: Draft): string => `each feather laced with ${black(d)}`
 
 export const patterned: Say = {
   pencilled: (d) => `${red(d)} finely pencilled with ${black(d)}`,
-  columbian: (d) => `${barredBody(d)} ${ends(d)}${named(d.mottled || whiteTurned(d) ? undefined : columbians[d.red])}`,
+  columbian: (d) =>
+    `${barredBody(d)} ${ends(d)}${named(d.mottled || whiteTurned(d) || barred(d) ? undefined : columbians[d.red])}`,
   'black-tailed': (d) => `${barredBody(d)} a ${dark(d)} tail`,
   self: (d) => `${red(d)} all over`,
   belted: (d) => `${body(d)} body with solid ${black(d)} head, hackle and tail`,

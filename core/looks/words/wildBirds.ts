@@ -1,16 +1,13 @@
 // core/looks/words/wildBirds.ts: birds on wild-type, brown and wheaten grounds in words: the cock alike on all, the hen not.
 import type { Draft } from '../rule.ts'
-import { barred, bars, black, dark, ends, hackle, listed, red, whiteTurned } from './parts.ts'
+import { barred, bars, black, ends, hackle, listed, red, whiteTurned } from './parts.ts'
 
 export function blackBreasted(d: Draft): string {
   const back = d.redShoulder ? `${hackle(d)} hackle, red shoulders` : `${hackle(d)} hackle and back`
   const rest = `${black(d)} breast and tail${whiteTurned(d) ? ' (pyle)' : ''}`
-  return listed(
-    back,
-    d.darkened ? `striped with ${black(d)}` : '',
-    rest,
-    barred(d) ? `${bars(d)} all over (crele)` : '',
-  )
+  const striped = d.darkened ? `striped with ${black(d)}` : ''
+  if (barred(d) && whiteTurned(d)) return listed(back, bars(d), striped, rest)
+  return listed(back, striped, rest, barred(d) ? `${bars(d)} all over (crele)` : '')
 }
 
 export function stippledHen(d: Draft): string {
@@ -30,5 +27,5 @@ const darker = (d: Draft): string => (d.darkened ? 'darkened' : '')
 export function wheatenHen(d: Draft): string {
   if (d.red === 'salmon') return 'salmon brown back with cream breast'
   if (d.red === 'silver') return `creamy white with ${ends(d)}`
-  return `wheat-coloured with cream breast, ${red(d)} hackle and ${dark(d)} tail`
+  return `wheat-coloured with cream breast, ${red(d)} hackle and ${black(d)} tail`
 }

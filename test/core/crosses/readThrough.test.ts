@@ -183,3 +183,77 @@ test('two downs of each sex are told in one breath', () => {
   const [sign] = casesOf('Chocolate Orpington x Blue Orpington')[0]!.sexing.signs
   expect(sign).toMatchObject({ pullet: 'mauve or chocolate, pale-bellied down' })
 })
+
+describe('read through a second time', () => {
+  const only = (mating: string): Case => casesOf(mating)[0]!
+
+  test('what a white Silkie hides colours his chicks: black or not, silver or gold, though all are sexed by the skin', () => {
+    const cases = casesOf('White Silkie x New Hampshire')
+    expect(new Set(cases.map(({ sexing }) => `${sexing.verdict} ${sexing.signs[0]?.sign}`))).toEqual(
+      new Set(['yes skin colour']),
+    )
+    expect(cases.map(({ cockerels }) => cockerels[0]!.down)).toEqual([
+      expect.stringMatching(/^black/),
+      expect.stringMatching(/^silver/),
+      expect.stringMatching(/^golden/),
+    ])
+  })
+
+  test('washed-out stripes beside faint ones are no sure sign', () => {
+    const ground = { E: ['e^Wh', 'e+'], Co: ['Co', 'co+'] }
+    const { sexing } = mate(
+      { genotype: { ...ground, E: ['e^Wh', 'e^Wh'], B: ['B', 'B'] } },
+      { genotype: { ...ground, E: ['e^b', 'e^b'], B: ['B'] } },
+      plain,
+    ).cases[0]!
+    expect(sexing.verdict).toBe('partly')
+    expect(sexing.accuracy!).toBeLessThan(0.85)
+  })
+
+  test('a pyle has white where bars would show: no white bars on white, no crele', () => {
+    const pyle: Genotype = { E: ['e+', 'e+'], I: ['I', 'I'], B: ['B', 'b+'] }
+    expect(express('M', pyle).plumage.words).toBe(
+      'gold hackle and back, barred with white, white breast and tail (pyle)',
+    )
+  })
+
+  test('a blue bird stays blue on a mixed birchen ground, and a barred columbian is not called light or buff columbian', () => {
+    expect(express('F', { E: ['E^R', 'e+'], Bl: ['Bl', 'bl+'] }).plumage.words).toMatch(/^mostly blue/)
+    const delaware: Genotype = { E: ['e^Wh', 'e^Wh'], Co: ['Co', 'Co'], S: ['S'], B: ['B'] }
+    expect(express('F', delaware).plumage.words).toBe('white with dark-barred hackle and tail')
+  })
+
+  test('a pale spot on blue down is less plain than on black, and still tells (phenotype rules of barring: readable on blue)', () => {
+    const [onBlack, onBlue] = ['Black Orpington', 'Splash Orpington'].map(
+      (sire) => only(`${sire} x Barred Plymouth Rock`).sexing,
+    )
+    expect([onBlack!.verdict, onBlue!.verdict]).toEqual(['yes', 'yes'])
+    expect(onBlue!.accuracy!).toBeLessThan(onBlack!.accuracy!)
+  })
+
+  // The breeds were made for it; "Autosexing fowls save feeding stuffs" (Papers Past, 1942) names Cambar, Dorbar, Brussbar and Buffbar.
+  test.each([
+    'Cambar',
+    'Dorbar',
+    'Brussbar',
+    'Buffbar',
+    'Brockbar',
+    'Rhodebar',
+    'Wybar',
+    'Welbar',
+    'Polbar',
+    'Gold Legbar',
+    'Cream Legbar',
+    'Bielefelder',
+  ])('%s bred pure is sexed at hatch, the cockerel by paler down', (breed) => {
+    const cases = casesOf(`${breed} x ${breed}`)
+    expect(new Set(cases.map(({ sexing }) => sexing.verdict))).toEqual(new Set(['yes']))
+    expect(cases[0]!.sexing.signs[0]!.sign).toMatch(/stripes|down colour/)
+  })
+
+  test('where the books differ on dark or pale down, the chicks carry a hedge', () => {
+    const hedges = (mating: string): string => only(mating).cockerels[0]!.look.hedges.join('; ')
+    expect(hedges('Rhodebar x Rhodebar')).toContain('the books differ')
+    expect(hedges('Golden Sebright x Silver Sebright')).toContain('confirm by the first feathers')
+  })
+})

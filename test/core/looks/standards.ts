@@ -81,7 +81,7 @@ export const colours = {
     ...anyPattern('self'),
     black: ['none'],
     red: ['buff'],
-    down: ['buff', 'golden brown'],
+    down: ['buff', 'cream', 'golden brown'], // the cock chick is the paler
     barred: true,
   },
   'barred red': {
