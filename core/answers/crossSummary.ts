@@ -3,7 +3,7 @@ import type { Case, Crossed, LookShare } from '../answer.ts'
 import type { Aspect } from '../question.ts'
 import { shareWords } from './fraction.ts'
 import { asksOfHenOnly, henSummary, shellSummary } from './henSummary.ts'
-import { fitting } from './parts.ts'
+import { fitting, longest } from './parts.ts'
 
 const verdictWord = { yes: 'Yes', partly: 'Partly', no: 'No' } as const
 
@@ -46,6 +46,26 @@ function mixOf({ cockerels, pullets }: Case): string | undefined {
     m.length <= 3 &&
     m.every(([words, share]) => f.some(([w, s]) => w === words && Math.abs(s - share) < 1e-6))
   return same && listed(m).length < 60 ? listed(m) : undefined
+}
+
+/** Asked by the way they look, or not asked by any: what they grow into stands before whether they can be sexed. */
+function looksLine(cases: readonly Case[], aspects: readonly Aspect[]): string | undefined {
+  const [one, ...others] = cases
+  if (!one || aspects.includes('sexing') || one.colourKnown === false) return undefined
+  const asked = aspects.includes('adults') || aspects.includes('chicks') || aspects.includes('shares')
+  const all = oneLook(cases)
+  const plain = all?.replace(/ all over$/u, '')
+  if (all !== undefined && others.length === 0 && one.sexing.verdict === 'no')
+    return fitting(
+      `All grow up ${plain}; not sexable at hatch: ${one.sexing.why}.`,
+      `All grow up ${plain}; not sexable at hatch.`,
+    )
+  const [cocks, hens] = [one.cockerels, one.pullets].map((kinds) => sharesBy(kinds, mainly))
+  if (!asked || others.length > 0 || cocks!.length > 1 || hens!.length > 1) return undefined
+  const sexed =
+    one.sexing.verdict === 'no' ? 'not sexable at hatch' : `sexable at hatch by ${one.sexing.signs[0]?.sign}`
+  const line = `Cockerels grow up ${cocks![0]![0]}, pullets ${hens![0]![0]}; ${sexed}.`
+  return line.length <= longest ? line : undefined
 }
 
 /** @param doubtful the reason holds in the likeliest case, and another in others */
@@ -140,5 +160,7 @@ function dependsLine(cases: readonly Case[]): string {
 export function summaryOf({ cases }: Crossed, aspects: readonly Aspect[]): string {
   const [first] = cases
   if (first?.hen && asksOfHenOnly(aspects)) return shellSummary(cases, aspects) ?? henSummary(first.hen, aspects)
+  const looks = looksLine(cases, aspects)
+  if (looks !== undefined) return looks
   return cases.length > 1 ? (wingsLine(cases) ?? dependsLine(cases)) : verdictLine(first!)
 }

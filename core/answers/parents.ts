@@ -19,6 +19,7 @@ type Odds = { readonly one: Weighed; readonly odds: number }
 /** Every pair of the birds named is as likely as any other before the chicks are looked at. */
 export function answerParents(question: ParentsQuestion): ParentsAnswer {
   const { egg } = question
+  if (question.sires.length + question.dams.length === 0) return nobodyNamed(question)
   const chicks = seenChicks(question.chicks)
   const sires = question.sires.length > 0 ? question.sires : [unnamedSire]
   const dams = question.dams.length > 0 ? question.dams : [unnamedDam(egg)]
@@ -63,6 +64,20 @@ export function answerParents(question: ParentsQuestion): ParentsAnswer {
     ruledOutBy: nobody ? '' : rulesOut(told),
   }
 }
+
+/** Looks alone name no parents: too many birds share them. */
+const nobodyNamed = (question: ParentsQuestion): ParentsAnswer => ({
+  kind: 'parents',
+  ...nothingElse,
+  summary:
+    'Looks alone do not name the parents. Tell me which cocks and hens could be behind the chick, and I weigh them.',
+  assumptions: assumptionWords(question.assumed),
+  assumed: question.assumed,
+  ...birdsOf({}),
+  candidates: [],
+  ruledOut: [],
+  ruledOutBy: '',
+})
 
 function ruled(
   bird: BirdRef,

@@ -50,7 +50,8 @@ export function assumptionWords(assumed: readonly Assumed[]): readonly string[] 
   })
 }
 
-const longest = 160
+/** Most signs of a summary. */
+export const longest = 160
 
 /** The first summary that fits into a line of 160 characters; the last one cut at a word. */
 export function fitting(...texts: readonly string[]): string {

@@ -145,3 +145,9 @@ test('what would rule the likeliest pair out is a look it never gives and the ne
   expect(best(answer)).toBe('Black Orpington x Black Australorp')
   expect(answer.ruledOutBy).toBe('A chick that is blue would rule out Black Orpington over Black Australorp.')
 })
+
+test('where no bird is named, looks alone name no parents', () => {
+  const answer = ask([{ look: 'yellow grey' }], [], [])
+  expect(answer.candidates).toEqual([])
+  expect(answer.summary).toContain('which cocks and hens')
+})

@@ -227,7 +227,7 @@ test('a told genotype stands over the catalogue', () => {
 })
 
 test('every cock and hen of the catalogue gets an answer of the contract', () => {
-  for (const { name } of breeds.filter((_, at) => at % 13 === 0))
+  for (const { name } of breeds.filter((_, at) => at % 29 === 0))
     for (const wanted of ['M', 'F'] as const) {
       const read = PartnersAnswer.safeParse(ask([name], wanted, { goals: [] }))
       expect([name, wanted, read.success]).toEqual([name, wanted, true])
