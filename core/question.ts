@@ -36,6 +36,7 @@ export const Assumed = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('language'), code: z.string() }),
   z.strictObject({ kind: z.literal('context'), restated: z.string() }),
   z.strictObject({ kind: z.literal('daughters'), count: z.number().int() }), // how many of his own, where nobody said
+  z.strictObject({ kind: z.literal('sack'), kilograms: z.number().gt(0), said: z.string() }), // weight of a bag of feed
 ])
 export type Assumed = z.infer<typeof Assumed>
 
@@ -167,6 +168,9 @@ export const HatchQuestion = z.strictObject({
   mating: z.strictObject({ sire: BirdRef, dam: BirdRef }).optional(), // sexing accuracy of that very cross
   setOn: z.string().optional(), // ISO date
   topic: z.enum(['eggs-to-set', 'pullets-from', 'dates', 'new-cock-wait', 'ratio', 'sex-ratio']),
+  cock: BirdRef.optional(), // for ratio: whose hens are counted
+  cocks: z.number().int().min(1).optional(), // for ratio: so many with so many hens
+  hens: z.number().int().min(1).optional(),
   males: z.number().int().min(0).optional(), // for sex-ratio: males among chicks
   chicks: z.number().int().min(1).optional(),
   ...Common,
@@ -182,6 +186,7 @@ export const LinesQuestion = z.strictObject({
   }),
   topic: z.enum(['compare', 'feed-cost', 'keep-until', 'cockerel-cost', 'buy-or-hatch']),
   weeks: z.number().optional(),
+  year: z.number().int().min(1).max(10).optional(), // laying year that is asked about
   hens: z.number().int().min(1).optional(),
   ...Common,
 })

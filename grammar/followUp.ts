@@ -1,6 +1,8 @@
 // grammar/followUp.ts: a short message applied to the question before: the other way round, another line, another bird, "eggs?".
 import { breedNamed, lineOf } from '../core/breeds.ts'
 import { birdOf } from './bird.ts'
+import type { Context } from './context.ts'
+import { hatchAgain, hatchOfCross, linesAgain, moneyOf } from './followMoney.ts'
 import { familyOf } from './variety.ts'
 import { lineSought } from './words/lines.ts'
 import { aspectsOf, commonOf, goalsOf, isSolid, numberBefore } from './read/common.ts'
@@ -291,8 +293,14 @@ function mateSought(base: CrossQuestion, reading: Reading): Question | undefined
   }
 }
 
-function onCross(base: CrossQuestion, reading: Reading): Question | undefined {
+function onCross(base: CrossQuestion, reading: Reading, context: Context): Question | undefined {
   return (
+    hatchOfCross(base, reading, context) ??
+    moneyOf(
+      base.matings.map((cross) => ({ cross })),
+      base,
+      reading,
+    ) ??
     mateSought(base, reading) ??
     corrected(base, reading) ??
     nextGeneration(base, reading) ??
@@ -303,7 +311,7 @@ function onCross(base: CrossQuestion, reading: Reading): Question | undefined {
   )
 }
 
-function onOthers(base: Question, reading: Reading): Question | undefined {
+function onOthers(base: Question, reading: Reading, context: Context): Question | undefined {
   const goals = goalsOf(reading)
   const birds = reading.scene.birds.filter(isSolid)
   switch (base.kind) {
@@ -317,33 +325,10 @@ function onOthers(base: Question, reading: Reading): Question | undefined {
         }
       return goals.length > 0 ? { ...base, goals } : undefined
     }
-    case 'hatch': {
-      const [number] = reading.tokens.flatMap((token) =>
-        token.type === 'number' && !token.percent ? [Math.round(token.value)] : [],
-      )
-      const percent = reading.tokens.find((token) => token.type === 'number' && token.percent)
-      const shipped = reading.has('shipped') ? { shipped: true } : {}
-      const rate =
-        percent?.type === 'number' && percent.value > 0 && percent.value < 100
-          ? reading.has('sure') || reading.words.includes('sure')
-            ? { certainty: percent.value / 100 }
-            : { hatchRate: percent.value / 100 }
-          : {}
-      const count =
-        number !== undefined && number >= 1
-          ? base.topic === 'eggs-to-set'
-            ? { pulletsWanted: number }
-            : base.topic === 'pullets-from'
-              ? { eggsSet: number }
-              : {}
-          : {}
-      return Object.keys({ ...shipped, ...rate, ...count }).length > 0
-        ? { ...base, ...shipped, ...rate, ...count }
-        : undefined
-    }
+    case 'hatch':
+      return hatchAgain(base, reading, context)
     case 'lines':
-      if (birds.length > 0) return { ...base, compare: birds.map(({ ref }) => ref) }
-      return goals.length > 0 ? { ...base, goals } : undefined
+      return linesAgain(base, reading)
     case 'carrier':
       return moreChicks(base, reading)
     case 'parents':
@@ -357,6 +342,10 @@ function onOthers(base: Question, reading: Reading): Question | undefined {
           }
         : undefined
     case 'fact':
+      if (base.topic === 'bird' && birds.length === 0 && !base.mating) {
+        const money = moneyOf(base.birds, base, reading)
+        if (money) return money
+      }
       return reading.scene.aspects.some((aspect) => aspect === 'why' || aspect === 'more') ||
         reading.has('plain', 'sure')
         ? base
@@ -410,7 +399,8 @@ function standsAlone(reading: Reading): boolean {
 }
 
 /** Short enough to lean on what was said, and with something in it that does. */
-export function followUp(last: Question | undefined, reading: Reading): Question | undefined {
+export function followUp(context: Context, reading: Reading): Question | undefined {
+  const { last } = context
   if (!last || last.kind === 'silent' || last.kind === 'error' || last.kind === 'decline' || standsAlone(reading))
     return undefined
   if (last.kind === 'ask-back') {
@@ -419,5 +409,5 @@ export function followUp(last: Question | undefined, reading: Reading): Question
   }
   const base = baseOf(last)
   if (!base) return undefined
-  return base.kind === 'cross' ? onCross(base, reading) : onOthers(base, reading)
+  return base.kind === 'cross' ? onCross(base, reading, context) : onOthers(base, reading, context)
 }

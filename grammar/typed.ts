@@ -151,6 +151,13 @@ function standsAsBird(words: readonly Word[], from: number, length: number): boo
       const word = words[i]
       if (!word) return false
       if (
+        step === -1 &&
+        i === from - 1 &&
+        isUnit(words[from]!.word) &&
+        (word.raw.type === 'slash' || word.raw.type === 'money')
+      )
+        return false // "$0.38/lb"
+      if (
         word.raw.type === 'times' ||
         word.raw.type === 'slash' ||
         word.raw.type === 'plus' ||

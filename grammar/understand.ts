@@ -129,7 +129,7 @@ const readers: readonly Reader[] = [
 ]
 
 function questionOf(reading: Reading, context: Context): Question {
-  const told = choose(reading, context.pending) ?? readCourtesy(reading, context) ?? followUp(context.last, reading)
+  const told = choose(reading, context.pending) ?? readCourtesy(reading, context) ?? followUp(context, reading)
   if (told) return told
   for (const read of readers) {
     const question = read(reading, context)

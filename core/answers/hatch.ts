@@ -19,7 +19,7 @@ function find(question: HatchQuestion, given: Given, certainty: number): Found {
     case 'pullets-from':
       return pulletsFrom(question, given, certainty)
     case 'dates':
-      return dates(question)
+      return dates(question, given)
     case 'new-cock-wait':
       return newCockWait()
     case 'ratio':
@@ -67,7 +67,13 @@ export function answerHatch(question: HatchQuestion, sexingAccuracy: number | nu
     assumed: question.assumed,
     cautions: cautionFor(due),
     sources: uniqueSources([...sources[question.topic], ...cautionSources(due)]),
-    ...birdsOf(question.mating ? { sire: [question.mating.sire], dam: [question.mating.dam] } : {}),
+    ...birdsOf(
+      question.mating
+        ? { sire: [question.mating.sire], dam: [question.mating.dam] }
+        : question.cock
+          ? { sire: [question.cock] }
+          : {},
+    ),
     topic: question.topic,
     pulletsWanted: null,
     certainty,

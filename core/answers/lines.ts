@@ -31,7 +31,7 @@ function saysFor(question: LinesQuestion, shown: readonly Candidate[]): readonly
         ...waysToSex(question)
           .slice(1)
           .map((way) => `${wayWords(way)}.`),
-        ...wholeLife(question, shown),
+        ...(question.compare.length > 0 ? wholeLife(question, shown) : []),
         ...disagree(question, shown),
       ]
     case 'feed-cost':

@@ -37,6 +37,8 @@ export function assumptionWords(assumed: readonly Assumed[]): readonly string[] 
         return [`${one.said} means ${one.taken}`]
       case 'spelling':
         return [`${one.said} means ${one.taken}`]
+      case 'sack':
+        return [`a bag of feed holds ${one.said}`]
       case 'context':
         return [`this still is ${one.restated}`]
       case 'daughters':

@@ -27,15 +27,17 @@ export function persistencyOf(bird: Crossbred, year: number): Span {
   ])
 }
 
-/** Eggs of each of the first years, the first as given. Doubts of the first year and of the fall are taken as independent. */
-export const eggsByYear = (bird: Crossbred, first: Span): readonly Span[] =>
-  Array.from({ length: yearsShown }, (_, at) => {
+/** Eggs of each of the first `of` years, the first as given. Doubts of the first year and of the fall are taken as independent. */
+export const eggsInYears = (bird: Crossbred, first: Span, of: number): readonly Span[] =>
+  Array.from({ length: of }, (_, at) => {
     const kept = persistencyOf(bird, at + 1)
     return spanOf(first.likely * kept.likely, [
       { down: (first.likely - first.low) * kept.likely, up: (first.high - first.likely) * kept.likely },
       { down: first.likely * (kept.likely - kept.low), up: first.likely * (kept.high - kept.likely) },
     ])
   })
+
+export const eggsByYear = (bird: Crossbred, first: Span): readonly Span[] => eggsInYears(bird, first, yearsShown)
 
 /** Eggs of several years together. The doubt about a line runs through all its years, so ends are added, not squares. */
 export const eggsTogether = (years: readonly Span[]): Span => ({

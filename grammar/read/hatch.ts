@@ -8,31 +8,37 @@ import type { HatchQuestion } from '../../core/question.ts'
 
 type Token = Reading['tokens'][number]
 
-const isEgg = (token: Token): boolean =>
+export const isEgg = (token: Token): boolean =>
   (token.type === 'aspect' && token.aspect === 'eggs') ||
   token.word === 'eggs' ||
   token.word === 'egg' ||
   /eggs?$/u.test(token.word)
-const isPullet = (token: Token): boolean => token.type === 'hen'
+export const isPullet = (token: Token): boolean => token.type === 'hen'
 const isMale = (token: Token): boolean => token.type === 'cock'
 const isChick = (token: Token): boolean => token.type === 'chick'
 
-/** "90% sure": the number in percent beside a word of that kind. */
-function percentBeside({ tokens }: Reading, near: RegExp): number | undefined {
+export const sureWord = /sure|certain|confiden|safe|guarantee|probab|chance/u
+export const rateWord = /hatch|rate|fertil/u
+
+/** "90% sure", "hatch rate is about 65 percent": the number in percent to which the nearest word is one of that kind. */
+export function percentBeside({ tokens }: Reading, near: RegExp, others = /^$/u): number | undefined {
   for (let i = 0; i < tokens.length; i += 1) {
     const token = tokens[i]!
     const next = tokens[i + 1]
     const percent =
       token.type === 'number' &&
-      (token.percent || /^(?:percent|pct|prozent)$/u.test(next?.word ?? '') || next?.said === '%')
-    if (!percent || token.type !== 'number') continue
-    const around = tokens
-      .slice(Math.max(0, i - 4), i + 5)
-      .map(({ word }) => word)
-      .join(' ')
-    if (near.test(around) && token.value > 0 && token.value < 100) return token.value / 100
+      (token.percent || /^(?:percent|per cent|pct|prozent)$/u.test(next?.word ?? '') || next?.said === '%')
+    if (!percent || token.type !== 'number' || token.value <= 0 || token.value >= 100) continue
+    const away = (of: RegExp): number => nearest(tokens, i, of)
+    if (away(near) <= 4 && away(near) <= away(others)) return token.value / 100
   }
   return undefined
+}
+
+/** How many words away the nearest one of a kind stands; what comes before a figure binds it closer. */
+function nearest(tokens: Reading['tokens'], at: number, kind: RegExp): number {
+  const found = tokens.flatMap(({ word }, i) => (kind.test(word) ? [i < at ? (at - i) / 2 : i - at] : []))
+  return Math.min(Infinity, ...found)
 }
 
 /** "11 roos out of 14 chicks", "9 boys and 3 girls". */
@@ -57,7 +63,8 @@ function sexesCounted(reading: Reading): Pick<HatchQuestion, 'males' | 'chicks'>
 function eggsAfterSet({ tokens }: Reading): number | undefined {
   const at = tokens.findIndex(({ word }) => /^(?:set|setting|incubate|incubating)$/u.test(word))
   const next = at < 0 ? undefined : tokens[at + 1]
-  return next?.type === 'number' && !next.percent && next.value > 1 ? next.value : undefined
+  const dozens = /^(?:dozens?|doz|dz)$/u.test(tokens[at + 2]?.word ?? '') ? 12 : 1
+  return next?.type === 'number' && !next.percent && next.value * dozens > 1 ? next.value * dozens : undefined
 }
 /** "incubator full of 48": the only number there is. */
 function eggsInside({ tokens, words }: Reading): number | undefined {
@@ -83,10 +90,18 @@ const isRatio = (reading: Reading): boolean =>
   numberBefore(reading, isPullet, 2) !== undefined &&
   !reading.has('hatch', 'outcome', 'sexRatio') &&
   !reading.tokens.some(({ type }) => type === 'breed' || type === 'family' || type === 'chick')
-const isOfLaying = ({ words }: Reading): boolean =>
+const isOfLaying = ({ words, scene }: Reading): boolean =>
+  !scene.aspects.includes('maturity') &&
   words.some((word) => /^(?:lay|lays|year|yearly|annually|weekly|daily)$/u.test(word))
 
-function topicOf(reading: Reading): HatchQuestion['topic'] | undefined {
+/** "if I set eggs on 1 Feb when will they lay": the day is told, the days after it are asked. */
+const isOfDays = (reading: Reading, today: string | undefined): boolean =>
+  reading.has('set') &&
+  (reading.words.some((word) => /^(?:when|whens)$/u.test(word)) || reading.scene.aspects.includes('maturity')) &&
+  !reading.has('manyEggs', 'manyPullets') &&
+  dateIn(reading.words, reading.text, today) !== undefined
+
+function topicOf(reading: Reading, today: string | undefined): HatchQuestion['topic'] | undefined {
   const { has, scene } = reading
   const [eggs, pullets] = [eggsIn(reading), numberBefore(reading, isPullet)]
   if ((has('ratio') || (has('howManyHens') && eggs === undefined && reading.tokens.some(isMale))) && !has('sexRatio'))
@@ -96,6 +111,7 @@ function topicOf(reading: Reading): HatchQuestion['topic'] | undefined {
   if (isCockGone(reading)) return 'new-cock-wait'
   if (has('newCock') && has('wait') && !has('dates')) return 'new-cock-wait'
   if ((has('sexRatio') || reading.words.includes('all')) && has('odds') && sexesCounted(reading)) return 'sex-ratio'
+  if (isOfDays(reading, today)) return 'dates'
   if (isOfLaying(reading)) return undefined
   if (has('manyEggs') && (has('set', 'hatch', 'shipped') || pullets !== undefined) && !has('years'))
     return 'eggs-to-set'
@@ -123,14 +139,14 @@ function topicOf(reading: Reading): HatchQuestion['topic'] | undefined {
   return undefined
 }
 
-const whole = (value: number | undefined): number | undefined =>
+export const whole = (value: number | undefined): number | undefined =>
   value === undefined || value < 1 || value > 100_000 ? undefined : Math.round(value)
 
 function numbers(reading: Reading, topic: HatchQuestion['topic']): Partial<HatchQuestion> {
   const eggsSet = whole(eggsIn(reading))
   const pulletsWanted = whole(numberBefore(reading, isPullet))
-  const certainty = percentBeside(reading, /sure|certain|confiden|safe|guarantee|probab|chance/u)
-  const hatchRate = percentBeside(reading, /hatch|rate|fertil/u)
+  const certainty = percentBeside(reading, sureWord, rateWord)
+  const hatchRate = percentBeside(reading, rateWord, sureWord)
   const shipped = reading.has('shipped') ? true : undefined
   return {
     ...(eggsSet !== undefined && topic !== 'eggs-to-set' && eggsSet > 1 ? { eggsSet } : {}),
@@ -153,8 +169,19 @@ function isOfCross(reading: Reading, topic: HatchQuestion['topic']): boolean {
   return others && !has('manyPullets', 'odds')
 }
 
+/** The cock whose hens are counted, and how many of each there are. */
+function penOf(reading: Reading): Pick<HatchQuestion, 'cock' | 'cocks' | 'hens'> {
+  const cock = reading.scene.birds.find((bird) => bird.ref.breed !== undefined && bird.sex !== 'F')?.ref
+  const cocks = whole(numberBefore(reading, isMale, 3))
+  const hens = whole(numberBefore(reading, isPullet, 3))
+  return {
+    ...(cock ? { cock } : {}),
+    ...(hens === undefined ? {} : { hens, ...(cocks === undefined ? {} : { cocks }) }),
+  }
+}
+
 export const readHatch: Reader = (reading, context: Context) => {
-  const topic = topicOf(reading)
+  const topic = topicOf(reading, context.today)
   if (topic === undefined || isOfCross(reading, topic)) return undefined
   const pairs = pairsIn(reading)
   if (pairs.length > 1) return undefined
@@ -171,6 +198,7 @@ export const readHatch: Reader = (reading, context: Context) => {
       ? { mating: { sire: pair.sire.ref, dam: pair.dam.ref } }
       : {}),
     ...(setOn === undefined ? {} : { setOn }),
+    ...(topic === 'ratio' ? penOf(reading) : {}),
     ...commonOf(reading, pair ? [pair.sire, pair.dam] : []),
   }
 }

@@ -2,43 +2,32 @@
 import { breedNamed } from '../../core/breeds.ts'
 import { commonOf, goalsOf, isHybrid, isSolid, numberBefore, refsOf, type Reader } from './common.ts'
 import { isToldPair, pairsIn } from './pairs.ts'
+import { pricesIn, tellsPrice } from './prices.ts'
+import { yearIn } from './years.ts'
 import type { Bird } from '../bird.ts'
 import type { Reading } from '../reading.ts'
 import type { BirdRef, LinesQuestion } from '../../core/question.ts'
 
-const kilogramsOf = (text: string): number | undefined => {
-  const bag = /(\d+(?:[.,]\d+)?)\s?(kg|kilos?|lbs?|pounds?|#)/iu.exec(text)
-  if (!bag) return undefined
-  const amount = Number(bag[1]!.replace(',', '.'))
-  return /kg|kilo/iu.test(bag[2]!) ? amount : amount * 0.4536
-}
-
-/** Prices told: of feed by weight, of eggs by the dozen, of a chick. */
-function pricesIn({ tokens, text }: Reading): LinesQuestion['prices'] {
-  const prices: { feedPerKg?: number; eggsPerDozen?: number; chick?: number } = {}
-  for (let i = 0; i < tokens.length; i += 1) {
-    const token = tokens[i]!
-    if (token.type !== 'money') continue
-    const around = text.slice(Math.max(0, token.at - 30), token.end + 40).toLowerCase()
-    const after = text.slice(token.end, token.end + 14).toLowerCase()
-    if (/^\s*(?:\/|a|per|each)?\s*(?:dozen|doz|dz)/u.test(after) || /dozen|dz\b/u.test(after))
-      prices.eggsPerDozen = token.value
-    else if (/^\s*(?:\/|a|per)?\s*(?:lb|pound)/u.test(after)) prices.feedPerKg = round(token.value / 0.4536)
-    else if (/^\s*(?:\/|a|per)?\s*(?:kg|kilo)/u.test(after)) prices.feedPerKg = token.value
-    else if (/feed|bag|sack|layer|grain|pellet/u.test(around))
-      prices.feedPerKg = round(token.value / (kilogramsOf(around) ?? 1 / 0))
-    else if (/chick|pullet|each|apiece/u.test(around)) prices.chick = token.value
-    else if (/egg/u.test(around)) prices.eggsPerDozen = token.value
-  }
-  if (prices.feedPerKg === 0) delete prices.feedPerKg
-  return prices
-}
-const round = (value: number): number => Math.round(value * 1000) / 1000
-
 const weeksIn = (reading: Reading): number | undefined =>
   numberBefore(reading, ({ word }) => /^(?:weeks?|wks?|wk|wochen|weken|semaines|semanas)$/u.test(word), 2)
-const hensIn = (reading: Reading): number | undefined => {
-  const count = numberBefore(reading, ({ type }) => type === 'hen', 3)
+/** Units and times of which a number may be: "50 lb reds". */
+const isMeasure = /^(?:kgs?|kilos?|lbs?|pounds?|oz|g|grams?|weeks?|wks?|months?|days?|years?|yrs?|eggs?|dozen|doz)$/u
+
+/** "12 light sussex": hens, though the word is left out. */
+function birdsCounted({ tokens }: Reading): number | undefined {
+  for (const [i, token] of tokens.entries()) {
+    if (token.type !== 'number' || token.percent || /^(?:year|yr|week)$/u.test(tokens[i - 1]?.word ?? '')) continue
+    const behind = tokens.slice(i + 1, i + 4)
+    const end = behind.findIndex(({ type }) => type !== 'line' && type !== 'filler' && type !== 'my')
+    const bird = behind[end]
+    if (bird && !isMeasure.test(bird.word) && ['breed', 'family', 'colour'].includes(bird.type)) return token.value
+  }
+  return undefined
+}
+
+/** How many hens are spoken of. */
+export function hensIn(reading: Reading): number | undefined {
+  const count = numberBefore(reading, ({ type }) => type === 'hen', 3) ?? birdsCounted(reading)
   return count !== undefined && Number.isInteger(count) && count >= 1 && count <= 10_000 ? count : undefined
 }
 
@@ -59,7 +48,7 @@ function comparedIn(reading: Reading): readonly Bird[] {
 const isStrain =
   /^(?:production|hatchery|utility|heritage|exhibition|fine-barred|open-barred|dark-line|light-line|layer|meat)$/u
 
-function linesNamed({ tokens }: Reading): readonly string[] {
+export function linesNamed({ tokens }: Reading): readonly string[] {
   return [
     ...new Set(tokens.flatMap((token) => (token.type === 'line' && isStrain.test(token.line) ? [token.line] : []))),
   ]
@@ -78,7 +67,7 @@ function compareOf(reading: Reading): readonly BirdRef[] {
       said.some((line) => line === id || (covers as readonly string[]).includes(line)),
     )
     if (lines.length > 1) return lines.map(({ id }) => ({ breed: only, line: id }))
-    return [{ breed: only }]
+    if (birds.every(({ line }) => line === undefined)) return [{ breed: only }]
   }
   if (birds.length === 0 && said.length > 0) return linesOfReds(said)
   return [...new Map(birds.map((bird) => [JSON.stringify([bird.breed, bird.line]), bird])).values()].slice(0, 6)
@@ -88,7 +77,28 @@ function compareOf(reading: Reading): readonly BirdRef[] {
 const linesOfReds = (said: readonly string[]): readonly BirdRef[] =>
   said.length > 1 || said.includes('heritage') ? [{ breed: 'Rhode Island Red' }] : []
 
-function topicOf(reading: Reading): LinesQuestion['topic'] | undefined {
+/** "most eggs for the least feed": no bird is named, one is sought. */
+const isSearch = ({ scene, words, tokens }: Reading): boolean =>
+  scene.birds.every((bird) => bird.ref.breed === undefined) &&
+  !tokens.some(({ type }) => type === 'money') &&
+  words.some((word) => /^(?:best|most|least|cheapest)$/u.test(word)) &&
+  words.some((word) => /^(?:best|most|breeds?|hens?|layers?|which)$/u.test(word))
+
+/** "australorp or sussex for a family": breeds set against each other, nobody put to anybody. */
+function isChoice(reading: Reading): boolean {
+  const { tokens, words } = reading
+  const breeds = new Set(comparedIn(reading).map(({ ref }) => ref.breed))
+  return (
+    breeds.size > 1 &&
+    words.some((word) => /^(?:or|vs|versus)$/u.test(word)) &&
+    (goalsOf(reading).some((goal) => goal !== 'sexable' && !goal.endsWith('-eggs')) ||
+      reading.scene.aspects.includes('eggs')) &&
+    !tokens.some(({ type }) => ['cock', 'chick', 'over', 'under', 'cross', 'together', 'sexlink'].includes(type)) &&
+    !reading.has('hatch', 'set', 'carry')
+  )
+}
+
+export function topicOf(reading: Reading): LinesQuestion['topic'] | undefined {
   const { has, tokens, scene } = reading
   const cocks = tokens.some(({ type }) => type === 'cock') || scene.goals.includes('meat')
   const mated = isToldPair(reading) || pairsIn(reading).some(({ by }) => by === 'sex')
@@ -153,8 +163,12 @@ function topicOf(reading: Reading): LinesQuestion['topic'] | undefined {
       scene.aspects.includes('eggs') ||
       tokens.some(({ type }) => type === 'money'))
   )
-    return has('lineWord', 'strategy') && !has('feedCost') ? 'compare' : 'feed-cost'
-  if (scene.aspects.includes('feed') && !mated && has('cost', 'money', 'years')) return 'feed-cost'
+    return (has('lineWord', 'strategy') && !has('feedCost')) || isSearch(reading) ? 'compare' : 'feed-cost'
+  if (scene.aspects.includes('feed') && !mated && (has('cost', 'money', 'years') || (hensIn(reading) ?? 1) > 1))
+    return 'feed-cost'
+  if (isChoice(reading)) return 'compare'
+  if (!mated && tellsPrice(reading) && pricesIn(reading).prices.feedPerKg !== undefined)
+    return has('lineWord', 'strategy') ? 'compare' : 'feed-cost'
   if (!mated && has('lineWord') && linesNamed(reading).length > 0) return 'compare'
   if (
     !mated &&
@@ -171,7 +185,8 @@ function topicOf(reading: Reading): LinesQuestion['topic'] | undefined {
 /** Something is for sale, or sought: nothing is asked of the bot. */
 const isAdvert = ({ has, asks, words }: Reading): boolean => {
   const quiet = !asks && !has('question')
-  const sale = has('offTopic') || words.some((word) => /^(?:sold|selling|sale)$/u.test(word))
+  const sought = words.some((word) => /^(?:best|better|most|least|cheapest|which|what)$/u.test(word))
+  const sale = (has('offTopic') || words.some((word) => /^(?:sold|selling|sale)$/u.test(word))) && !sought
   return (has('offTopic') && words.some((word) => word === 'anyone' || word === 'anybody')) || (quiet && sale)
 }
 
@@ -213,17 +228,28 @@ export const readStrategy: Reader = (reading) => {
   return linesQuestion(reading, 'compare')
 }
 
-function linesQuestion(reading: Reading, topic: LinesQuestion['topic']): LinesQuestion {
-  const weeks = weeksIn(reading)
-  const hens = hensIn(reading)
+/** What a message adds to a question of money: prices, hens, weeks, a year, and what was taken for granted of them. */
+export function tellingOf(
+  reading: Reading,
+  currency?: string,
+): Pick<LinesQuestion, 'prices' | 'weeks' | 'hens' | 'year' | 'assumed' | 'manner'> {
+  const [weeks, hens, year] = [weeksIn(reading), hensIn(reading), yearIn(reading.words)]
+  const told = pricesIn(reading, currency)
+  const { assumed, manner } = commonOf(reading, comparedIn(reading))
   return {
-    kind: 'lines',
-    goals: goalsOf(reading),
-    compare: compareOf(reading),
-    prices: pricesIn(reading),
-    topic,
+    prices: told.prices,
     ...(weeks === undefined ? {} : { weeks }),
     ...(hens === undefined ? {} : { hens }),
-    ...commonOf(reading, comparedIn(reading)),
+    ...(year === undefined ? {} : { year }),
+    assumed: [...assumed, ...(told.sack ? [{ kind: 'sack' as const, ...told.sack }] : [])],
+    manner: told.currency === undefined ? manner : { ...manner, currency: told.currency },
   }
 }
+
+const linesQuestion = (reading: Reading, topic: LinesQuestion['topic']): LinesQuestion => ({
+  kind: 'lines',
+  goals: goalsOf(reading),
+  compare: compareOf(reading),
+  topic,
+  ...tellingOf(reading),
+})

@@ -7,6 +7,7 @@ import { chanceOfAtLeast, chanceOfAtMost } from '../../hen/hatchChance.ts'
 import type { BirdRef, HatchQuestion } from '../../question.ts'
 import type { Span } from '../../vocabulary.ts'
 import type { Found } from './counts.ts'
+import { cockerelOfEgg, pulletOfEgg, type Given } from './given.ts'
 
 const weeks = (days: number): number => Math.round(days / 7)
 
@@ -23,11 +24,18 @@ const dayAndMonth = (iso: string): string =>
     new Date(`${iso}T00:00:00Z`),
   )
 
-export function dates(question: HatchQuestion): Found {
+/** What to expect of the eggs that were counted. */
+const youngOfThese = ({ eggsSet }: HatchQuestion, given: Given): Partial<Found> =>
+  eggsSet === undefined
+    ? {}
+    : { pulletsExpected: eggsSet * pulletOfEgg(given), cockerelsExpected: eggsSet * cockerelOfEgg(given) }
+
+export function dates(question: HatchQuestion, given: Given): Found {
   const lay = firstEggDays(question.mating)
   const found = question.setOn === undefined ? null : hatchDates(question.setOn, lay.likely)
   const span = `${weeks(lay.low)} to ${weeks(lay.high)} weeks`
   return {
+    ...youngOfThese(question, given),
     dates: found,
     summary: found
       ? `Hatch day is ${dayAndMonth(found.hatch)}; first eggs at ${span}.`
@@ -65,19 +73,44 @@ function ratioOf(bird: BirdRef): { readonly ratio: Ratio; readonly kind: string 
     : { ratio: hensPerCock.light, kind: 'a light breed' }
 }
 
+/** A hen or two over the usual number do no harm. */
+const slack = 0.15
+
+/** Whether so many cocks are enough for so many hens, and how many would be. */
+function judged(cocks: number, hens: number, { low, high }: Ratio, whose: string): string {
+  const many = (n: number): string => `${n} cock${n === 1 ? '' : 's'}`
+  const fewest = Math.max(1, Math.ceil(hens / high - slack))
+  const usual = Math.max(fewest, Math.ceil(hens / low - slack))
+  const by = `a cock${whose} serves ${low} to ${high} hens`
+  if (cocks < fewest)
+    return `Too few: ${by}; for ${hens} keep ${fewest === usual ? many(usual) : `${fewest} or ${usual}`}.`
+  if (cocks > usual)
+    return `More than enough: ${by}; ${many(fewest)} will do for ${hens}, and too many wear the hens bare.`
+  return cocks < usual ? `Just enough: ${by}; ${usual} for ${hens} would be safer.` : `Enough: ${by}.`
+}
+
 export function ratio(question: HatchQuestion): Found {
   const all = `Light breeds ${to(hensPerCock.light)} hens to a cock, heavy ones ${to(hensPerCock.heavy)}, the largest such as Brahmas ${to(hensPerCock.giant)}.`
   const says = [
     all,
     'A young keen cock serves more, an old, fluffy or winter-worn one fewer; a spare cock is the insurance.',
   ]
-  if (!question.mating)
+  const cock = question.mating?.sire ?? question.cock
+  const any: Ratio = { low: hensPerCock.giant.low, high: hensPerCock.light.high }
+  const own = cock ? ratioOf(cock) : undefined
+  if (question.hens !== undefined && question.cocks !== undefined)
     return {
-      summary: `One cock to about ${hensPerCock.giant.low} to ${hensPerCock.light.high} hens, by weight of breed.`,
+      summary: judged(
+        question.cocks,
+        question.hens,
+        own?.ratio ?? { low: hensPerCock.heavy.low, high: hensPerCock.light.high },
+        own ? ` of ${own.kind}` : '',
+      ),
       says,
     }
-  const own = ratioOf(question.mating.sire)
-  return { summary: `For ${own.kind}: one cock to ${to(own.ratio)} hens.`, says }
+  return own
+    ? { summary: `For ${own.kind}: one cock to ${to(own.ratio)} hens.`, says }
+    : { summary: `One cock to about ${to(any)} hens, by weight of breed.`, says }
 }
 
 const inHundred = (chance: number): string =>

@@ -1,11 +1,13 @@
 // core/answers/lines/summary.ts: the first line of the lines answer.
 import { cockerelWeeks } from '../../data/hen/growing.ts'
 import { feedToAge } from '../../hen/growth.ts'
-import { keepUntilYear, rearingFeedKg, straightRunFeedKg } from '../../hen/money.ts'
+import { feedInYear, keepUntilYear, rearingFeedKg, straightRunFeedKg } from '../../hen/money.ts'
 import type { LinesQuestion } from '../../question.ts'
 import type { Candidate } from './candidate.ts'
 import { waysToSex, wayWords } from './sexed.ts'
-import { about, capital, kilos, money } from './words.ts'
+import { yearsPaid } from './says.ts'
+import { about, capital, daily, kilos, money } from './words.ts'
+import { yearVerdict } from './year.ts'
 
 const goalPhrases: Readonly<Record<LinesQuestion['goals'][number], string>> = {
   sexable: 'chicks sexed at hatch',
@@ -42,23 +44,50 @@ function compared(question: LinesQuestion, shown: readonly Candidate[]): readonl
     : [short]
 }
 
-function feed({ manner, prices }: LinesQuestion, shown: readonly Candidate[]): readonly string[] {
-  const dozens = shown.slice(0, 2).map((one) => {
-    const kg = one.feedKgPerDozen.likely
-    const cost = prices.feedPerKg === undefined ? '' : ` (${money(kg * prices.feedPerKg, manner)})`
-    return `${one.name} ${kilos(kg, manner.units)}${cost}`
-  })
-  return [`Feed for a dozen eggs: ${dozens.join(', ')}.`, `Feed for a dozen eggs: ${dozens[0]}.`]
+/** What several hens eat together, where the keeper told how many. */
+function together({ hens = 1, manner, prices }: LinesQuestion, [first]: readonly Candidate[]): readonly string[] {
+  if (!first || hens === 1) return []
+  const kg = feedInYear(first.figures, 1) * hens
+  const cost = prices.feedPerKg === undefined ? '' : `, ${money((kg / 12) * prices.feedPerKg, manner)}`
+  return [
+    `${hens} hens, ${first.name}, eat about ${daily((kg / 365) * 1000, manner.units)} a day, ${kilos(kg / 12, manner.units)} a month${cost}.`,
+  ]
 }
 
-function keep({ prices }: LinesQuestion, shown: readonly Candidate[]): readonly string[] {
+/** What a dozen takes in feed and sells at, where both prices are told. */
+function marginOf({ manner, prices }: LinesQuestion, [first]: readonly Candidate[]): readonly string[] {
   const { feedPerKg, eggsPerDozen } = prices
+  if (!first || feedPerKg === undefined || eggsPerDozen === undefined) return []
+  const until = keepUntilYear(first.figures, feedPerKg, eggsPerDozen)
+  const cost = money(first.feedKgPerDozen.likely * feedPerKg, manner)
+  return [
+    `${capital(first.name)}: a dozen takes ${cost} of feed in her first year and sells at ${money(eggsPerDozen, manner)}: that pays ${yearsPaid(until)}.`,
+  ]
+}
+
+function feed(question: LinesQuestion, shown: readonly Candidate[]): readonly string[] {
+  const { manner, prices } = question
+  const dozens = shown.slice(0, 2).map((one) => {
+    const kg = one.feedKgPerDozen.likely
+    const cost = prices.feedPerKg === undefined ? '' : `, ${money(kg * prices.feedPerKg, manner)}`
+    return `${one.name} ${kilos(kg, manner.units)}${cost}`
+  })
+  return [
+    ...together(question, shown),
+    ...(shown.length === 1 ? marginOf(question, shown) : []),
+    `Feed for a dozen eggs: ${dozens.join('; ')}.`,
+    `Feed for a dozen eggs: ${dozens[0]}.`,
+  ]
+}
+
+function keep(question: LinesQuestion, shown: readonly Candidate[]): readonly string[] {
+  if (question.year !== undefined) return yearVerdict(question, question.year, shown)
+  const { feedPerKg, eggsPerDozen } = question.prices
   const until = shown.slice(0, 2).map((one) => {
     if (feedPerKg === undefined || eggsPerDozen === undefined) return `${one.name} about ${one.keeps.likely} years`
-    const year = keepUntilYear(one.figures, feedPerKg, eggsPerDozen)
-    return year === 0 ? `${one.name} never` : `${one.name} to year ${year}`
+    return `${one.name} ${yearsPaid(keepUntilYear(one.figures, feedPerKg, eggsPerDozen))}`
   })
-  return prices.feedPerKg !== undefined && prices.eggsPerDozen !== undefined
+  return feedPerKg !== undefined && eggsPerDozen !== undefined
     ? [`Eggs pay for the feed: ${until.join(', ')}.`, `Eggs pay for the feed: ${until[0]}.`]
     : [`Worth keeping for eggs: ${until.join(', ')}.`, `Worth keeping for eggs: ${until[0]}.`]
 }

@@ -12,6 +12,16 @@ export function kilos(kg: number, units: Manner['units']): string {
   return units === 'imperial' ? pounds : `${rounded(kg)} kg (${pounds})`
 }
 
+const gramsPerOunce = 28.3495
+
+/** Feed of a day: '150 g (5.3 oz)', '1.8 kg (4.0 lb)'. */
+export function daily(grams: number, units: Manner['units']): string {
+  if (grams >= 1000) return kilos(grams / 1000, units)
+  const [metric, imperial] = [`${Math.round(grams / 10) * 10} g`, `${(grams / gramsPerOunce).toFixed(1)} oz`]
+  if (units === 'metric') return metric
+  return units === 'imperial' ? imperial : `${metric} (${imperial})`
+}
+
 /** In the keeper's currency; a bare number where he named none. */
 export const money = (amount: number, { currency }: Manner): string =>
   `${amount < 0 ? '-' : ''}${currency ?? ''}${Math.abs(amount).toFixed(2)}`

@@ -128,14 +128,58 @@ describe('costs', () => {
     expect(says).toMatch(/Tell me/)
   })
   test('six hens eat six times one hen', () => {
-    const grams = (hens: number): number =>
-      Number(/about (\d+) g a day/.exec(answerLines(ask({ topic: 'feed-cost', hens })).says[0]!)![1])
-    expect(Math.abs(grams(6) - 6 * grams(1))).toBeLessThanOrEqual(35) // each rounded to 10 g
+    const kilograms = (hens: number): number => {
+      const { summary, says } = answerLines(ask({ topic: 'feed-cost', hens, compare: [red('production')] }))
+      return Number(/([\d.]+) kg a month/.exec(hens > 1 ? summary : says[0]!)![1])
+    }
+    expect(Math.abs(kilograms(6) - 6 * kilograms(1))).toBeLessThanOrEqual(0.8) // each rounded
+  })
+  test('a dozen that costs more feed than it sells for pays in no year, and the verdict says so', () => {
+    const answer = answerLines(
+      ask({ topic: 'feed-cost', compare: [red('heritage')], prices: { feedPerKg: 1, eggsPerDozen: 2 } }),
+    )
+    expect(answer.summary).toMatch(/takes £\d\.\d\d of feed .* sells at £2\.00: that pays in no year/)
+    expect(answer.options[0]!.money!.keepUntilYear).toBe(0)
+  })
+  test('prices at which a hen pays as long as anybody reckons are told without a year', () => {
+    const { summary } = answerLines(
+      ask({ topic: 'keep-until', compare: [red('heritage')], prices: { feedPerKg: 0.01, eggsPerDozen: 20 } }),
+    )
+    expect(summary).toMatch(/as long as she lays/)
   })
   test('hatching counts the brother, buying the chick', () => {
     const answer = answerLines(ask({ topic: 'buy-or-hatch', prices: { feedPerKg: 0.6, chick: 8 } }))
     expect(answer.summary).toMatch(/£\d+\.\d\d from a bought sexed chick, £\d+\.\d\d hatched/)
     expect(answer.options).toEqual([])
+  })
+})
+
+describe('one laying year', () => {
+  const asked = (year: number, prices: LinesQuestion['prices'] = {}): LinesAnswer =>
+    answerLines(ask({ topic: 'keep-until', year, compare: [red('production')], prices }))
+  const eggs = (answer: LinesAnswer): number => Number(/perhaps \d+ to (\d+) eggs/.exec(answer.says[0]!)![1])
+  test('she lays less in each later one, and the sum of those before grows', () => {
+    const sums = [2, 3, 4].map((year) => Number(/before about (\d+)/.exec(asked(year).says[0]!)![1]))
+    expect([1, 2, 3, 4].map((year) => eggs(asked(year)))).toEqual(
+      [1, 2, 3, 4].map((year) => eggs(asked(year))).toSorted((a, b) => b - a),
+    )
+    expect(sums).toEqual(sums.toSorted((a, b) => a - b))
+    expect(asked(1).says[0]).not.toMatch(/before|each 100/)
+  })
+  test('the third year is 62 in 100 of the first (as the table of years has it)', () =>
+    expect(asked(3).says[0]).toMatch(/about 62 for each 100 of her first; the 2 years before/))
+  test('without prices it is asked for them, with them it is said whether that year pays', () => {
+    expect(asked(3).says.join(' ')).toMatch(/Tell me your feed price/)
+    expect(asked(3, { feedPerKg: 0.5, eggsPerDozen: 4 }).summary).toMatch(/brings £\d+\.\d\d over her feed/)
+    const dear = asked(5, { feedPerKg: 1, eggsPerDozen: 2 })
+    expect(dear.summary).toMatch(/falls £\d+\.\d\d short of her feed/)
+    expect(dear.says.join(' ')).not.toMatch(/Tell me/)
+  })
+  test('a year pays exactly where the answer about all years says that hens are kept to it', () => {
+    const prices = { feedPerKg: 0.9, eggsPerDozen: 3 }
+    const until = asked(1, prices).options[0]!.money!.keepUntilYear!
+    expect(asked(until, prices).summary).toMatch(/over her feed/)
+    expect(asked(until + 1, prices).summary).toMatch(/short of her feed/)
   })
 })
 
