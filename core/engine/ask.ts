@@ -1,6 +1,6 @@
 // core/engine/ask.ts: what one bird of a pedigree may be, given everything that was read.
 import { collect, distribute, evidence } from './eliminate.ts'
-import { blocksOf, classesOf, productOf } from './block.ts'
+import { blocksOf, classesOf, type Partial, productOf } from './block.ts'
 import type { Tables } from './factor.ts'
 import type { Item } from './item.ts'
 import { budgetCells, type Outcome, tooLarge } from './outcome.ts'
@@ -8,6 +8,9 @@ import type { Pedigree } from './pedigree.ts'
 import { plan } from './plan.ts'
 import { type Prepared, prepare } from './prepare.ts'
 import type { Sex } from '../vocabulary.ts'
+
+/** Classes beyond which an answer is not written out; nobody reads that many. */
+const mostClasses = 1e5
 
 /** How the classes of the items share the whole, keys in the order of the items, and the chance of all that was read. */
 export type Answer<T> = { readonly classes: ReadonlyMap<string, T>; readonly evidence: T }
@@ -42,8 +45,8 @@ function askBothSexes<T, W, S>(
   for (const sex of ['M', 'F'] as const) {
     const birds = pedigree.birds.with(bird, { ...pedigree.birds[bird]!, sex })
     const outcome = askOne({ ...pedigree, birds }, bird, sex, items, tables, budget)
-    if (outcome.kind === 'too-large') return outcome
     if (outcome.kind === 'answer') parts.push({ sex, answer: outcome.answer })
+    else if (outcome.kind !== 'impossible') return outcome
   }
   if (parts.length === 0) return { kind: 'impossible' }
   const whole = parts.reduce((sum, { answer }) => ring.plus(sum, ring.times(half, answer.evidence)), ring.zero)
@@ -65,8 +68,9 @@ function askOne<T, W, S>(
   budget: number,
 ): Outcome<Answer<T>> {
   const uses = items.flatMap((item) => item.uses)
-  const prepared = prepare(pedigree, { uses, birds: [bird], together: [bird] }, tables)
-  if (prepared === undefined) return { kind: 'impossible' }
+  const outcome = prepare(pedigree, { uses, birds: [bird], together: [bird] }, tables, budget)
+  if (outcome.kind !== 'answer') return outcome
+  const prepared = outcome.answer
   const { model, frame } = prepared
   const seen = items.map((item) => item.through(frame.lumped))
   const blocks = blocksOf(prepared, bird, seen)
@@ -77,9 +81,14 @@ function askOne<T, W, S>(
   const chance = chanceOf(prepared, tables, evidence(collected))
   if (tables.ring.isZero(chance.mass)) return { kind: 'impossible' }
   const believe = distribute(collected)
-  const shared = blocks.map((block) =>
-    classesOf(prepared, bird, sex, block, seen, tables.shares(believe.of(block.scope)), tables),
-  )
+  const most = Math.min(mostClasses, budget)
+  const shared: (readonly Partial<T>[])[] = []
+  for (const block of blocks) {
+    const classes = classesOf(prepared, bird, sex, block, seen, tables.shares(believe.of(block.scope)), tables, most)
+    if (classes === undefined) return { kind: 'too-many', most }
+    shared.push(classes)
+  }
+  if (shared.reduce((product, { length }) => product * length, 1) > most) return { kind: 'too-many', most }
   const classes = productOf(shared, items.length, tables)
   return { kind: 'answer', answer: { classes, evidence: tables.value(chance.mass, chance.scale) } }
 }

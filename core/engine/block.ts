@@ -49,6 +49,7 @@ function componentsOf(variables: number, scopes: readonly Scope[]): readonly num
 /** Names by item (undefined where another block answers), and the chance of them. */
 export type Partial<T> = { readonly names: readonly (string | undefined)[]; readonly p: T }
 
+/** @returns undefined where there are more classes than `most` */
 export function classesOf<T, W, S>(
   { narrowed }: Prepared<T, W, S>,
   bird: number,
@@ -57,15 +58,18 @@ export function classesOf<T, W, S>(
   seen: readonly Seen<Classes>[],
   shares: readonly T[],
   { ring }: Tables<T, W, S>,
-): readonly Partial<T>[] {
+  most: number,
+): readonly Partial<T>[] | undefined {
   const found = new Map<string, Partial<T>>()
-  combinations(groups.map((group) => narrowed[bird]![group]!.codes)).forEach((codes, cell) => {
+  for (const [cell, codes] of combinations(groups.map((group) => narrowed[bird]![group]!.codes)).entries()) {
+    if (ring.isZero(shares[cell]!)) continue
     let made: Partial<T>[] = [{ names: seen.map(() => undefined), p: shares[cell]! }]
     for (const i of items) {
       const classes = seen[i]!.at(
         sex,
         seen[i]!.groups.map((group) => codes[groups.indexOf(group)]!),
       )
+      if (made.length * classes.length > most) return undefined
       made = made.flatMap(({ names, p }) =>
         classes.map((c) => ({ names: names.with(i, c.name), p: ring.times(p, ring.of(c.p)) })),
       )
@@ -74,7 +78,8 @@ export function classesOf<T, W, S>(
       const key = names.join('|')
       found.set(key, { names, p: ring.plus(found.get(key)?.p ?? ring.zero, p) })
     }
-  })
+    if (found.size > most) return undefined
+  }
   return [...found.values()].filter(({ p }) => !ring.isZero(p))
 }
 

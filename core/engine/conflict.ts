@@ -7,17 +7,28 @@ import type { Tables } from './factor.ts'
 import { fractions } from './fractions.ts'
 import type { Pedigree } from './pedigree.ts'
 import { plan } from './plan.ts'
-import { prepare } from './prepare.ts'
+import { rational } from './num.ts'
+import { budgetCells, tooLarge } from './outcome.ts'
+import { fit, prepare } from './prepare.ts'
 
 /** A reading by the bird it was taken on and its place among that bird's readings. */
 export type Taken = { readonly bird: number; readonly reading: number }
 
-/** The readings of a conflict; empty if the founders' own priors already cannot be, or if there is no conflict. */
+/**
+ * The readings of a conflict; empty if the founders' own priors already cannot be, or if there is no conflict.
+ * Narrowing shows most conflicts at little cost, however wide the flock, so it has the first word; among the
+ * few readings it leaves, the whole sum has the last. Where that would be too much work, readings pass as possible.
+ */
 export function conflict(pedigree: Pedigree): readonly Taken[] {
   const all = pedigree.birds.flatMap(({ readings }, bird) => readings.map((_, reading) => ({ bird, reading })))
+  const fits = (taken: readonly Taken[]): boolean => canFit(only(pedigree, taken))
   const holds = (taken: readonly Taken[]): boolean => possible(only(pedigree, taken))
-  return holds(all) || !holds([]) ? [] : quickXplain(all, [], [], holds)
+  return smallest(smallest(all, fits) ?? all, holds) ?? []
 }
+
+/** Undefined where all of it holds together, or where nothing does. */
+const smallest = (all: readonly Taken[], holds: (taken: readonly Taken[]) => boolean): readonly Taken[] | undefined =>
+  holds(all) || !holds([]) ? undefined : quickXplain(all, [], [], holds)
 
 function quickXplain(
   open: readonly Taken[],
@@ -41,13 +52,19 @@ const only = (pedigree: Pedigree, taken: readonly Taken[]): Pedigree => ({
   })),
 })
 
+const nothingAsked = { uses: [], birds: [], together: [] }
+
 /** Doubles first; where they say never, fractions decide. */
 const possible = (pedigree: Pedigree): boolean => canBe(pedigree, doubles) || canBe(pedigree, fractions)
 
 function canBe<T, W, S>(pedigree: Pedigree, tables: Tables<T, W, S>): boolean {
-  const prepared = prepare(pedigree, { uses: [], birds: [], together: [] }, tables)
-  if (prepared === undefined) return false
-  const { model } = prepared
-  const collected = collect(plan(model.sizes, model.scopes), model.given, tables)
-  return !tables.ring.isZero(chanceOf(prepared, tables, evidence(collected)).mass)
+  const outcome = prepare(pedigree, nothingAsked, tables, budgetCells)
+  if (outcome.kind !== 'answer') return outcome.kind !== 'impossible'
+  const { model } = outcome.answer
+  const order = plan(model.sizes, model.scopes)
+  if (tooLarge(order, budgetCells, model.birdOf) !== undefined) return true
+  return !tables.ring.isZero(chanceOf(outcome.answer, tables, evidence(collect(order, model.given, tables))).mass)
 }
+
+/** Does narrowing leave every bird something? */
+const canFit = (pedigree: Pedigree): boolean => fit(pedigree, nothingAsked, rational).kind !== 'impossible'

@@ -17,7 +17,7 @@ export function leaveOut(
   budget: number,
 ): readonly number[] | undefined {
   const order = bird === undefined ? oldestFirst(pedigree) : farthestFirst(pedigree, bird)
-  const fits = (left: number): boolean => cost(without(pedigree, new Set(order.slice(0, left))), bird, items) <= budget
+  const fits = (left: number): boolean => fitsIn(budget, without(pedigree, new Set(order.slice(0, left))), bird, items)
   let [low, high] = [0, order.length - 1] // `low` do not suffice
   if (high < 1 || !fits(high)) return undefined
   while (high - low > 1) {
@@ -38,13 +38,19 @@ function farthestFirst({ birds }: Pedigree, from: number): readonly number[] {
 }
 
 function oldestFirst({ birds }: Pedigree): readonly number[] {
-  const generations = birds.map(() => -1)
-  const generation = (bird: number): number => {
-    if (generations[bird]! >= 0) return generations[bird]!
-    const parents = Object.values(birds[bird]!.parents ?? {})
-    return (generations[bird] = parents.length === 0 ? 0 : 1 + Math.max(...parents.map(generation)))
+  const parents = birds.map(({ parents }) => Object.values(parents ?? {}))
+  const generations = birds.map(() => 0)
+  const chicks: number[][] = birds.map(() => [])
+  parents.forEach((pair, chick) => pair.forEach((parent) => chicks[parent]!.push(chick)))
+  const waiting = new Set(birds.keys())
+  for (const bird of waiting) {
+    waiting.delete(bird)
+    const generation = 1 + Math.max(-1, ...parents[bird]!.map((parent) => generations[parent]!))
+    if (generation === generations[bird]) continue
+    generations[bird] = generation
+    for (const chick of chicks[bird]!) waiting.add(chick)
   }
-  return birds.map((_, bird) => bird).toSorted((a, b) => generation(a) - generation(b))
+  return [...birds.keys()].toSorted((a, b) => generations[a]! - generations[b]!)
 }
 
 /** The flock without some birds: they are no longer asked or read, and their chicks have no told parents. */
@@ -59,10 +65,11 @@ function without({ genome, birds }: Pedigree, gone: ReadonlySet<number>): Pedigr
   return { genome, birds: orphaned }
 }
 
-function cost(pedigree: Pedigree, bird: number | undefined, items: readonly Item[]): number {
+function fitsIn(budget: number, pedigree: Pedigree, bird: number | undefined, items: readonly Item[]): boolean {
   const uses = items.flatMap((item) => item.uses)
   const read = pedigree.birds.flatMap(({ readings }, i) => (readings.length > 0 ? [i] : []))
   const asked = bird === undefined ? { uses, birds: read, together: [] } : { uses, birds: [bird], together: [bird] }
-  const prepared = prepare(pedigree, asked, doubles)
-  return prepared === undefined ? 0 : plan(prepared.model.sizes, prepared.model.scopes).cells
+  const outcome = prepare(pedigree, asked, doubles, budget)
+  if (outcome.kind === 'answer') return plan(outcome.answer.model.sizes, outcome.answer.model.scopes).cells <= budget
+  return outcome.kind === 'impossible'
 }

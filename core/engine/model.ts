@@ -4,6 +4,7 @@ import type { Frame } from './frame.ts'
 import { gatherer, type Gatherer, type Graph } from './gather.ts'
 import { cellsOf, type Litter, litter } from './leaf.ts'
 import type { Narrowed } from './narrow.ts'
+import type { Outcome, TooMuch } from './outcome.ts'
 import { type Part, partsOf } from './part.ts'
 import { addBirds, type Place } from './trio.ts'
 
@@ -25,17 +26,21 @@ export type Model<T, W, S> = Graph<W, S> & {
 
 const leafCells = 4096 // a leaf with a larger table is left to the order of elimination
 
-/**
- * @param matters the birds to count in, parents included
- * @param together birds that must stay variables though they have no chicks, because several of their groups are asked about at once
- */
+type Wanted = {
+  /** The birds to count in, parents included. */
+  readonly matters: readonly number[]
+  /** Birds that must stay variables though they have no chicks, because several of their groups are asked about at once. */
+  readonly together: readonly number[]
+  /** Cells beyond which no table is made. */
+  readonly budget: number
+}
+
 export function compile<T, W, S>(
   frame: Frame<T>,
   narrowed: Narrowed,
   tables: Tables<T, W, S>,
-  matters: readonly number[],
-  together: readonly number[],
-): Model<T, W, S> {
+  { matters, together, budget }: Wanted,
+): Outcome<Model<T, W, S>> {
   const { birds } = frame.pedigree
   const parents = new Set(matters.flatMap((bird) => Object.values(birds[bird]!.parents ?? {})))
   const parts = new Map<number, readonly Part<T>[]>()
@@ -45,6 +50,8 @@ export function compile<T, W, S>(
     if (small || birds[bird]!.sex === 'U' || birds[bird]!.copies !== undefined) parts.set(bird, own)
   }
   const whole = matters.filter((bird) => !parts.has(bird))
+  const large = firstBeyond(frame, narrowed, whole, parts, budget)
+  if (large !== undefined) return large
   const places = whole.flatMap((bird) => narrowed[bird]!.map((_, group): Place => [bird, group]))
   const open = places.filter(([bird, group]) => narrowed[bird]![group]!.codes.length > 1)
   const numbers = new Map(open.map(([bird, group], i) => [bird * frame.lumped.length + group, i]))
@@ -56,7 +63,27 @@ export function compile<T, W, S>(
   const scopeOf = (of: readonly Place[]): Scope => of.flatMap(([bird, group]) => variable(bird, group) ?? [])
   addBirds(frame, narrowed, tables, whole, (of, table) => graph.add(scopeOf(of), table.weights, table.scale))
   const leaves = addLeaves(frame, tables, parts, scopeOf, graph)
-  return { ...graph.done(), variable, birdOf: (v) => open[v]![0], leaves }
+  return { kind: 'answer', answer: { ...graph.done(), variable, birdOf: (v) => open[v]![0], leaves } }
+}
+
+/** The first table that would be too large, before any is made: of a bird with its parents, or of a part of a leaf. */
+function firstBeyond<T>(
+  { pedigree }: Frame<T>,
+  narrowed: Narrowed,
+  whole: readonly number[],
+  parts: ReadonlyMap<number, readonly Part<T>[]>,
+  budget: number,
+): TooMuch | undefined {
+  const trio = (bird: number): readonly number[] => [bird, ...Object.values(pedigree.birds[bird]!.parents ?? {})]
+  const cellsFor = (lists: readonly (readonly number[])[]): number => cellsOf(lists.map(({ length }) => length))
+  for (const bird of [...whole, ...parts.keys()]) {
+    const tables =
+      parts.get(bird)?.map(({ codes }) => cellsFor(codes)) ??
+      narrowed[bird]!.map((_, group) => cellsFor(trio(bird).map((one) => narrowed[one]![group]!.codes)))
+    const cells = Math.max(...tables)
+    if (cells > budget) return { kind: 'too-large', cells, budget, widest: trio(bird) }
+  }
+  return undefined
 }
 
 function addLeaves<T, W, S>(

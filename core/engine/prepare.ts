@@ -4,7 +4,8 @@ import { type Frame, frame } from './frame.ts'
 import { lump, type Use } from './lump.ts'
 import { compile, type Model } from './model.ts'
 import { narrow, type Narrowed } from './narrow.ts'
-import { formatRatio } from './num.ts'
+import { formatRatio, type Ring } from './num.ts'
+import type { Outcome } from './outcome.ts'
 import type { Pedigree } from './pedigree.ts'
 import type { Reading } from './trait.ts'
 
@@ -22,21 +23,40 @@ export type Asked = {
   readonly together: readonly number[]
 }
 
-/** @returns undefined where narrowing alone shows that the readings cannot all be true */
+/** Haplotypes of one group beyond which nothing is worked out: what each pair of them hands on would fill a table of millions. */
+const mostHaplotypes = 150
+
+/** Impossible where narrowing shows that the readings cannot all be true; no table is made beyond the budget. */
 export function prepare<T, W, S>(
   pedigree: Pedigree,
   asked: Asked,
   tables: Tables<T, W, S>,
-): Prepared<T, W, S> | undefined {
-  const matters = whatMatters(pedigree, asked.birds)
+  budget: number,
+): Outcome<Prepared<T, W, S>> {
+  const fitted = fit(pedigree, asked, tables.ring)
+  if (fitted.kind !== 'answer') return fitted
+  const { frame, narrowed, matters } = fitted.answer
+  const compiled = compile(frame, narrowed, tables, { matters, together: asked.together, budget })
+  if (compiled.kind !== 'answer') return compiled
+  return { kind: 'answer', answer: { frame, narrowed, model: compiled.answer } }
+}
+
+type Fitted<T> = Pick<Prepared<T, unknown, unknown>, 'frame' | 'narrowed'> & { readonly matters: readonly number[] }
+
+/** Lumped and narrowed, without a table. */
+export function fit<T>(pedigree: Pedigree, { uses, birds }: Asked, ring: Ring<T>): Outcome<Fitted<T>> {
+  const matters = whatMatters(pedigree, birds)
   const readings = new Map(
     matters.flatMap((bird) => pedigree.birds[bird]!.readings.map((reading) => [reading.id, reading])),
   )
-  const uses = [...[...readings.values()].map(useOf), ...asked.uses]
-  const seen = frame(pedigree, lump(pedigree.genome, uses), tables.ring)
+  const lumped = lump(pedigree.genome, [...[...readings.values()].map(useOf), ...uses])
+  const wide = lumped.find(({ haplotypes }) => haplotypes > mostHaplotypes)
+  if (wide) return { kind: 'too-wide', group: wide.from, haplotypes: wide.haplotypes, most: mostHaplotypes }
+  const seen = frame(pedigree, lumped, ring)
   const narrowed = narrow(seen, matters)
-  if (narrowed === undefined) return undefined
-  return { frame: seen, narrowed, model: compile(seen, narrowed, tables, matters, asked.together) }
+  return narrowed === undefined
+    ? { kind: 'impossible' }
+    : { kind: 'answer', answer: { frame: seen, narrowed, matters } }
 }
 
 export const useOf = ({ loci, weight }: Reading): Use => ({

@@ -32,12 +32,12 @@ export function stand<T, W, S>(
   budget = budgetCells,
 ): Outcome<Standing<T, W, S>> {
   const birds = pedigree.birds.map((_, bird) => bird)
-  const prepared = prepare(pedigree, { uses: item.uses, birds, together: [] }, tables)
-  if (prepared === undefined) return { kind: 'impossible' }
-  const { model } = prepared
+  const outcome = prepare(pedigree, { uses: item.uses, birds, together: [] }, tables, budget)
+  if (outcome.kind !== 'answer') return outcome
+  const { model } = outcome.answer
   const order = plan(model.sizes, model.scopes)
   const large = tooLarge(order, budget, model.birdOf)
-  return large ?? settled(pedigree, item, tables, prepared, collect(order, model.given, tables))
+  return large ?? settled(pedigree, item, tables, outcome.answer, collect(order, model.given, tables))
 }
 
 /** What follows from the upward pass. */

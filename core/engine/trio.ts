@@ -26,11 +26,15 @@ export function addBirds<T, W, S>(
         group,
       ])
       const domains = of.map(([b]) => narrowed[b]![group]!)
+      const [own, sire, dam] = domains
       const name = `${frame.ownName(bird, sex, group)}\n${domains.map(({ id }) => id).join()}`
       const cells = (): T[] =>
-        combinations(domains.map(({ codes }) => codes)).map(([code, sire, dam]) => {
-          const own = frame.own(bird, sex, group, code!)
-          return sire === undefined ? own : frame.ring.times(own, frame.inherit[group]!.pass(code!, sire, dam!))
+        own!.codes.flatMap((code) => {
+          const weight = frame.own(bird, sex, group, code)
+          if (sire === undefined) return [weight]
+          return sire.codes.flatMap((one) =>
+            dam!.codes.map((other) => frame.ring.times(weight, frame.inherit[group]!.pass(code, one, other))),
+          )
         })
       const table = made.get(name) ?? tables.table(cells())
       made.set(name, table)

@@ -7,8 +7,7 @@ import type { Tables } from '../engine/factor.ts'
 import { fractions } from '../engine/fractions.ts'
 import { leaveOut } from '../engine/leaveOut.ts'
 import { formatRatio, type Ratio, toNumber } from '../engine/num.ts'
-import type { Outcome } from '../engine/outcome.ts'
-import { budgetCells } from '../engine/outcome.ts'
+import { budgetCells, type Outcome, type TooMuch } from '../engine/outcome.ts'
 import type { Pedigree } from '../engine/pedigree.ts'
 import type { Query } from './query.ts'
 
@@ -33,11 +32,11 @@ const exactCells = 2e4
 /** Where doubles say that the readings cannot be, fractions decide: a chance may be too small for a double. */
 export function answer(pedigree: Pedigree, query: Query): StatementAnswer {
   const quick = ask(pedigree, query, doubles)
-  if (quick.kind === 'too-large') return tooLarge(pedigree, query, quick)
+  if (quick.kind !== 'answer' && quick.kind !== 'impossible') return { error: tooMuch(pedigree, query, quick) }
   const exact = ask(pedigree, query, fractions, quick.kind === 'impossible' ? budgetCells : exactCells)
   if (exact.kind === 'impossible') return { conflict: conflictOf(pedigree) }
-  if (exact.kind === 'too-large')
-    return quick.kind === 'answer' ? inDoubles(quick.answer) : tooLarge(pedigree, query, exact)
+  if (exact.kind !== 'answer')
+    return quick.kind === 'answer' ? inDoubles(quick.answer) : { error: tooMuch(pedigree, query, exact) }
   return {
     ...inDoubles(quick.kind === 'answer' ? quick.answer : asDoubles(exact.answer)),
     ...inFractions(exact.answer),
@@ -79,13 +78,25 @@ const conflictOf = (pedigree: Pedigree): { bird: string; reading: string }[] =>
     reading: pedigree.birds[bird]!.readings[reading]!.says,
   }))
 
-function tooLarge(
-  pedigree: Pedigree,
-  query: Query,
-  { cells, budget, widest }: Extract<Outcome<never>, { kind: 'too-large' }>,
-): StatementAnswer {
+const about = (n: number): string => n.toExponential(1)
+
+function tooMuch(pedigree: Pedigree, query: Query, fault: TooMuch): string {
+  switch (fault.kind) {
+    case 'too-many':
+      return `query: the answer would have more than ${about(fault.most)} classes; ask of fewer loci or traits at once`
+    case 'too-wide': {
+      const { genome } = pedigree
+      const loci = genome.groups[fault.group]!.loci.map((locus) => genome.loci[locus]!.id).join(', ')
+      return `loci: the alleles of ${loci} make ${fault.haplotypes} haplotypes in one group, more than ${fault.most}; leave out some of them`
+    }
+    case 'too-large':
+      return tooLarge(pedigree, query, fault)
+  }
+}
+
+function tooLarge(pedigree: Pedigree, query: Query, fault: Extract<TooMuch, { kind: 'too-large' }>): string {
+  const { cells, budget, widest } = fault
   const names = (birds: readonly number[]): string => birds.map((bird) => pedigree.birds[bird]!.id).join(', ')
-  const about = (n: number): string => n.toExponential(1)
   const gone = leaveOut(
     pedigree,
     query.kind === 'one' ? query.bird : undefined,
@@ -95,6 +106,6 @@ function tooLarge(
   const hint =
     gone === undefined
       ? `take readings that may be wrong as certain, or leave out some of ${names(widest)}`
-      : `it would do to leave out ${gone.length} birds: ${names(gone)}`
-  return { error: `individuals: this would take ${about(cells)} table cells, more than ${about(budget)}; ${hint}` }
+      : `it would do to leave out ${gone.length} bird${gone.length === 1 ? '' : 's'}: ${names(gone)}`
+  return `individuals: this would take ${about(cells)} table cells, more than ${about(budget)}; ${hint}`
 }

@@ -13,8 +13,22 @@ type Book = {
   readonly genome: Genome
   readonly traits: readonly Trait[]
   readonly told: readonly Told[]
+  readonly places: Places
   readonly complain: Complain
 }
+
+/** Where each bird stands, by id, and who stands as a sire or as a dam. */
+type Places = {
+  readonly of: ReadonlyMap<string, number>
+  readonly sires: ReadonlySet<string>
+  readonly dams: ReadonlySet<string>
+}
+
+const placesOf = (told: readonly Told[]): Places => ({
+  of: new Map(told.map(({ id }, i): [string, number] => [id, i]).toReversed()),
+  sires: new Set(told.flatMap(({ sire }) => sire ?? [])),
+  dams: new Set(told.flatMap(({ dam }) => dam ?? [])),
+})
 
 /**
  * In the order told. Where only one parent of a bird is named, the other becomes a founder of its own, put
@@ -27,7 +41,8 @@ export function readBirds(
   complain: Complain,
 ): readonly Bird[] {
   const told = statement.individuals
-  const book = { genome, traits, told, complain }
+  const places = placesOf(told)
+  const book = { genome, traits, told, places, complain }
   const unnamed: Bird[] = []
   const someone = (sex: Sex, of: Told): number => {
     unnamed.push({ id: `the unnamed ${sex === 'M' ? 'sire' : 'dam'} of ${of.id}`, sex, readings: [] })
@@ -35,8 +50,8 @@ export function readBirds(
   }
   const birds = told.map((bird, i): Bird => {
     const path = ['individuals', i]
-    if (told.findIndex(({ id }) => id === bird.id) < i) complain([...path, 'id'], `"${bird.id}" stands twice`)
-    const sex = sexOf(bird, told)
+    if (places.of.get(bird.id)! < i) complain([...path, 'id'], `"${bird.id}" stands twice`)
+    const sex = sexOf(bird, places)
     const parents =
       bird.sire || bird.dam
         ? {
@@ -56,14 +71,14 @@ export function readBirds(
   return [...birds, ...unnamed]
 }
 
-const sexOf = ({ id, sex }: Told, told: readonly Told[]): Sex | 'U' => {
+const sexOf = ({ id, sex }: Told, { sires, dams }: Places): Sex | 'U' => {
   if (sex !== 'U') return sex
-  if (told.some(({ sire }) => sire === id)) return 'M'
-  return told.some(({ dam }) => dam === id) ? 'F' : 'U'
+  if (sires.has(id)) return 'M'
+  return dams.has(id) ? 'F' : 'U'
 }
 
-function parentNumber({ told, complain }: Book, id: string, part: 'sire' | 'dam', path: Path): number {
-  const number = told.findIndex((bird) => bird.id === id)
+function parentNumber({ told, places, complain }: Book, id: string, part: 'sire' | 'dam', path: Path): number {
+  const number = places.of.get(id) ?? -1
   const wrong = part === 'sire' ? 'F' : 'M'
   if (number < 0) complain([...path, part], `no individual "${id}"`)
   else if (told[number]!.sex === wrong)
@@ -71,25 +86,27 @@ function parentNumber({ told, complain }: Book, id: string, part: 'sire' | 'dam'
       [...path, part],
       `"${id}" is a ${wrong === 'F' ? 'hen (F) and cannot be a sire' : 'cock (M) and cannot be a dam'}`,
     )
-  else if (told[number]!.sex === 'U' && told.some(({ sire, dam }) => (part === 'sire' ? dam : sire) === id))
+  else if (told[number]!.sex === 'U' && places[part === 'sire' ? 'dams' : 'sires'].has(id))
     complain([...path, part], `"${id}" stands as a sire in one place and as a dam in another`)
   return Math.max(number, 0)
 }
 
+/** Birds are settled once their parents are; a bird that never is descends from itself, or from one that does. */
 function checkAncestry(birds: readonly Bird[], complain: Complain): void {
-  const settled = new Set<number>()
-  const above = new Set<number>()
-  const climb = (bird: number): boolean => {
-    if (settled.has(bird)) return true
-    if (above.has(bird)) return false
-    above.add(bird)
-    const ends = Object.values(birds[bird]?.parents ?? {}).every((parent) => parent >= birds.length || climb(parent))
-    above.delete(bird)
-    if (ends) settled.add(bird)
-    return ends
+  const parentsOf = (bird: number): readonly number[] =>
+    Object.values(birds[bird]!.parents ?? {}).filter((parent) => parent < birds.length)
+  const open = birds.map((_, bird) => parentsOf(bird).length)
+  const chicks: number[][] = birds.map(() => [])
+  open.forEach((_, bird) => parentsOf(bird).forEach((parent) => chicks[parent]!.push(bird)))
+  const settled = open.flatMap((parents, bird) => (parents === 0 ? [bird] : []))
+  for (const bird of settled) for (const chick of chicks[bird]!) if ((open[chick]! -= 1) === 0) settled.push(chick)
+  if (settled.length === birds.length) return
+  let loop = open.findIndex((parents) => parents > 0)
+  for (const climbed = new Set<number>(); !climbed.has(loop);) {
+    climbed.add(loop)
+    loop = parentsOf(loop).find((parent) => open[parent]! > 0)!
   }
-  const loop = birds.findIndex((_, bird) => !climb(bird))
-  if (loop >= 0) complain(['individuals', loop], `"${birds[loop]!.id}" stands among its own ancestors`)
+  complain(['individuals', loop], `"${birds[loop]!.id}" stands among its own ancestors`)
 }
 
 function readPrior(book: Book, bird: Told, sex: Sex | 'U', path: Path): ReadonlyMap<number, Prior> | undefined {

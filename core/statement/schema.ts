@@ -18,10 +18,13 @@ const some = <T extends z.ZodType>(of: T) => z.array(of).min(1, 'want at least o
 
 const Allele = z.string().regex(/^(?!-$)[^/|\s]+$/u, 'an allele is a word without "/" or "|", and not "-"')
 
+/** Far more than any locus of the fowl is known to have. */
+const mostAlleles = 100
+
 const Locus = z.object({
   symbol: Name,
   on: z.enum(['A', 'Z'], 'want "A" (autosome) or "Z"'),
-  alleles: some(Allele),
+  alleles: some(Allele).refine(({ length }) => length <= mostAlleles, `want at most ${mostAlleles} alleles`),
   freqs: list(Rational).nullish(),
 })
 const Group = z.object({
@@ -64,8 +67,31 @@ const Statement = z.object({
 })
 export type Statement = z.infer<typeof Statement>
 
+const shapes: Readonly<Record<string, string>> = {
+  array: 'a list, [ ]',
+  object: 'an object, { }',
+  record: 'an object, { }',
+  string: 'a text, " "',
+  number: 'a number',
+  int: 'a whole number',
+}
+
+/** Where a fault has no words of its own: what was wanted there. */
+const wanted = ({
+  code,
+  expected,
+  input,
+}: {
+  code: string
+  expected?: unknown
+  input?: unknown
+}): string | undefined => {
+  const shape = code === 'invalid_type' ? shapes[String(expected)] : undefined
+  return shape && (input === undefined ? `missing; want ${shape}` : `want ${shape}`)
+}
+
 export function readStatement(json: unknown): { readonly statement: Statement } | { readonly fault: Fault } {
-  const read = Statement.safeParse(json)
+  const read = Statement.safeParse(json, { error: wanted })
   if (read.success) return { statement: read.data }
   const { path, message } = read.error.issues[0]!
   return { fault: { path: pathOf(path), says: message } }

@@ -97,20 +97,20 @@ function checkWhole(
   complain: Complain,
 ): void {
   for (const sex of sexes) {
-    const missing = everyGenotype(loci, sex).find((codes) => !rows.has(keyOf(sex, codes)))
-    if (missing === undefined) continue
-    const names = missing.map((code, i) => genotypeName(loci[i]!, code)).join(', ')
-    return complain(path, `no row for ${sex === 'M' ? 'a cock' : 'a hen'} of ${names}`)
+    for (const codes of everyGenotype(loci, sex)) {
+      if (rows.has(keyOf(sex, codes))) continue
+      const names = codes.map((code, i) => genotypeName(loci[i]!, code)).join(', ')
+      return complain(path, `no row for ${sex === 'M' ? 'a cock' : 'a hen'} of ${names}`)
+    }
   }
 }
 
-function everyGenotype(loci: readonly GeneLocus[], sex: Sex): readonly (readonly number[])[] {
-  const upTo = (n: number): number[] => Array.from({ length: n }, (_, i) => i)
-  let made: number[][] = [[]]
-  for (const { on, alleles } of loci) {
-    const kinds = alleles.length
-    const codes = isSingle(on, sex) ? upTo(kinds).map((a) => singleCode(a, kinds)) : upTo(pairCount(kinds))
-    made = made.flatMap((one) => codes.map((code) => [...one, code]))
-  }
-  return made
+/** One by one: of a trait of many loci the first that is missing is met long before the last. */
+function* everyGenotype(loci: readonly GeneLocus[], sex: Sex): Generator<readonly number[]> {
+  const [first, ...others] = loci
+  if (first === undefined) return yield []
+  const kinds = first.alleles.length
+  const single = isSingle(first.on, sex)
+  for (let code = 0; code < (single ? kinds : pairCount(kinds)); code += 1)
+    for (const rest of everyGenotype(others, sex)) yield [single ? singleCode(code, kinds) : code, ...rest]
 }

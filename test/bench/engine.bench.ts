@@ -186,12 +186,10 @@ for (const [name, shape] of [
 ] as const)
   for (const birds of [60, 125, 250, 500, 1000, 2000]) {
     const flock = made(shape, birds)
-    const prepared = prepare(
-      flock,
-      { uses: item.uses, birds: flock.birds.map((_, bird) => bird), together: [] },
-      doubles,
-    )!
-    const { cells } = plan(prepared.model.sizes, prepared.model.scopes)
+    const asked = { uses: item.uses, birds: flock.birds.map((_, bird) => bird), together: [] }
+    const prepared = prepare(flock, asked, doubles, Infinity)
+    if (prepared.kind !== 'answer') throw new Error(prepared.kind)
+    const { cells } = plan(prepared.answer.model.sizes, prepared.answer.model.scopes)
     const odds = cells > budgetCells ? 'over the budget, not worked' : both(await timed(everybody(flock)))
     print(`| ${birds} | ${name} | ${cells.toLocaleString('en')} | ${odds} |`)
   }

@@ -1,6 +1,9 @@
 // test/core/statement.test.ts: the door for flock statements: what it reads, what it leaves out, and the fault and path where it cannot read.
+import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { answerStatement, type StatementAnswer } from '../../core/statement.ts'
+import { madeStatement } from '../madeStatement.ts'
+import { runs } from '../runs.ts'
 
 const gold = {
   loci: [
@@ -390,4 +393,119 @@ describe('a fault is told with its path', () => {
     const founder = { ...gold, individuals: [...gold.individuals, { id: 'f', sex: 'U', prior: [prior] }] }
     expect(errorOf(founder)).toBe('individuals[3].prior[0]: on the Z a prior needs a bird of known sex')
   })
+  test.each([
+    [['loci'], undefined, 'loci: missing; want a list, [ ]'],
+    [['individuals', 0], 'cock', 'individuals[0]: want an object, { }'],
+    [['individuals', 0, 'id'], 7, 'individuals[0].id: want a text, " "'],
+    [['individuals', 0, 'phenotype'], [], 'individuals[0].phenotype: want an object, { }'],
+    [['individuals', 0, 'prior'], [{ group: 'S', dist: [] }], 'individuals[0].prior[0].group: want a number'],
+  ])('%j set to %j is told in plain words', (path, value, says) => expect(errorOf(withAt(path, value))).toBe(says))
 })
+
+describe('too much', () => {
+  const many = (n: number, on = 'A') =>
+    Array.from({ length: n }, (_, i) => ({ symbol: `L${i}`, on, alleles: ['A', 'a'], freqs: ['1/2', '1/2'] }))
+  const names = (n: number): string[] => many(n).map(({ symbol }) => symbol)
+  const pair = [
+    { id: 'cock', sex: 'M' },
+    { id: 'hen', sex: 'F' },
+    { id: 'chick', sex: 'M', sire: 'cock', dam: 'hen' },
+  ]
+  const genotypes = (n: number) => ({
+    loci: many(n),
+    individuals: pair,
+    query: { kind: 'genotypes', of: 'chick', loci: names(n) },
+  })
+
+  test('more classes than anybody reads are not written out: 3 to the eleventh', () => {
+    expect(Object.keys(answerOf(answerStatement(genotypes(6))))).toHaveLength(3 ** 6)
+    expect(errorOf(genotypes(11))).toBe(
+      'query: the answer would have more than 1.0e+5 classes; ask of fewer loci or traits at once',
+    )
+  })
+  test('nor are those of a sign of chance asked over and over', () => {
+    const table = ['C/C', 'C/c', 'c/c'].map((g) => ({ sex: '*', g: [g], p: ['1/2', '1/2'] }))
+    const traits = [{ ...gold.traits[1], table }]
+    const query = { kind: 'phenotype', of: 'X', traits: Array.from({ length: 17 }, () => 'white') }
+    expect(errorOf({ ...gold, individuals: [{ id: 'X', sex: 'F' }], traits, query })).toMatch(
+      /^query: the answer would have more than/,
+    )
+  })
+  test('a group with more haplotypes than can be paired off', () => {
+    const r = Array.from({ length: 7 }, () => '1/10')
+    const query = { kind: 'phase', of: 'chick', group: 0 }
+    expect(errorOf({ loci: many(8), groups: [{ loci: names(8), r }], individuals: pair, query })).toMatch(
+      /^loci: the alleles of L0, L1, .*, L7 make 256 haplotypes in one group, more than 150; leave out/,
+    )
+  })
+  test('a locus of very many alleles, by its table for three birds', () => {
+    const alleles = (n: number) => Array.from({ length: n }, (_, i) => `a${i}`)
+    const flock = (n: number) => ({
+      loci: [{ symbol: 'S', on: 'A', alleles: alleles(n), freqs: alleles(n).map(() => `1/${n}`) }],
+      individuals: pair,
+      query: { kind: 'genotype', of: 'chick', locus: 'S' },
+    })
+    expect(errorOf(flock(40))).toMatch(/^individuals: this would take .* cells, .* leave out 1 bird: hen$/)
+    expect(errorOf(flock(101))).toBe('loci[0].alleles: want at most 100 alleles')
+  })
+  test('a trait of sixteen loci lacks a row, and says so before all of its genotypes are gone through', () => {
+    const g = names(16).map(() => 'A/A')
+    const traits = [{ name: 't', loci: names(16), states: ['x'], table: [{ sex: '*', g, p: [1] }] }]
+    const individuals = [{ id: 'cock', sex: 'M', phenotype: { t: 'x' } }]
+    const query = { kind: 'genotype', of: 'cock', locus: 'L0' }
+    expect(errorOf({ loci: many(16), traits, individuals, query })).toMatch(
+      /^traits\[0\]\.table: no row for a cock of A/,
+    )
+  })
+  test('a line of four thousand generations is no trouble where only its end is asked, nor is a circle of them', () => {
+    const line = Array.from({ length: 4000 }, (_, i) => ({ id: `b${i}`, sex: 'M', sire: `b${i + 1}` }))
+    const query = { kind: 'genotype', of: 'b3999', locus: 'L0' }
+    expect(
+      answerOf(answerStatement({ loci: many(1), individuals: [...line, { id: 'b4000', sex: 'M' }], query })),
+    ).toEqual({ 'A/A': 0.25, 'A/a': 0.5, 'a/a': 0.25 })
+    expect(errorOf({ loci: many(1), individuals: [...line.slice(0, -1), { ...line[0], id: 'b3999' }], query })).toBe(
+      'individuals[1]: "b1" stands among its own ancestors',
+    )
+  })
+})
+
+test('whatever is broken in a statement: an answer that adds up, a conflict, or one line that starts with the place', () => {
+  const leaf = fc.oneof(
+    fc.constantFrom<unknown>(null, '', '-', 0, -1, 1e308, 'x', 'b0', 'M', 'U', 'Z', '1/2', '1/0', '-1/2', 0.6, true),
+    fc.jsonValue({ maxDepth: 1 }),
+  )
+  const edit = fc.record({
+    path: fc.array(fc.nat(), { minLength: 1, maxLength: 7 }),
+    how: fc.constantFrom('drop', 'double', 'set'),
+    value: leaf,
+  })
+  fc.assert(
+    fc.property(fc.nat(1e6), fc.array(edit, { minLength: 1, maxLength: 3 }), (seed, edits) => {
+      const broken = edits.reduce(broke, madeStatement(seed, 3 + (seed % 4)) as unknown)
+      const found = answerStatement(broken)
+      if ('error' in found)
+        expect(found.error).toMatch(/^(loci|groups|traits|individuals|query)[^\n]*: |^want an object/)
+      else if ('conflict' in found) expect(found.conflict.length).toBeGreaterThan(0)
+      else for (const p of [...Object.values(found.answer), found.evidence]) expect(p > 0 || p === 0).toBe(true)
+    }),
+    { numRuns: runs(600), seed: 1 },
+  )
+})
+
+type Edit = { readonly path: readonly number[]; readonly how: string; readonly value: unknown }
+/** Something taken out, told twice or put in the place of something, as deep as the path goes; each step is counted round. */
+function broke(json: unknown, { path: [step = 0, ...rest], how, value }: Edit): unknown {
+  if (json === null || typeof json !== 'object') return value
+  const entries = Object.entries(json)
+  if (entries.length === 0) return value
+  const at = step % entries.length
+  const [key, old] = entries[at]!
+  const put =
+    rest.length > 0 && old !== null && typeof old === 'object' ? broke(old, { path: rest, how, value }) : value
+  const same = rest.length > 0 && old !== null && typeof old === 'object'
+  if (Array.isArray(json)) {
+    if (same || how === 'set') return json.with(at, put)
+    return how === 'drop' ? json.toSpliced(at, 1) : json.toSpliced(at, 0, old)
+  }
+  return Object.fromEntries(same || how !== 'drop' ? entries.with(at, [key, put]) : entries.toSpliced(at, 1))
+}
