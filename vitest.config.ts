@@ -2,5 +2,5 @@
 import { defineConfig } from 'vitest/config'
 
 export default defineConfig({
-  test: { include: ['test/**/*.test.ts'], isolate: false, testTimeout: 20_000 },
+  test: { include: ['test/**/*.test.ts'], isolate: false, testTimeout: 60_000 },
 })

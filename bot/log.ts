@@ -9,13 +9,25 @@ export const hashed = (id: string): string => createHash('sha256').update(id).di
 
 const longestLine = 500 // characters; a library's line may quote a whole response
 
+/** As they stand in an address: %40wren%3Amarlpit.test. */
+const plainSigns = (line: string): string =>
+  line.replaceAll(/%(?:21|24|40|3a)/giu, (coded) => decodeURIComponent(coded))
+
 /** A library's own line: ids become hashes, tokens and keys go, the rest is cut to a length. */
 export const scrubbed = (line: string): string =>
-  line
+  plainSigns(line)
     .replaceAll(/\b(?:syt|mct|mat)_[\w-]+/gu, '[token]')
     .replaceAll(/(access_token|password|Bearer)(["':=\s]+)[^\s"',}&]+/giu, '$1$2[token]')
     .replaceAll(/[!@$][\w.~=/+-]+(?::[\w.-]+(?::\d+)?)?/gu, (id) => `${id[0]}${hashed(id)}`)
     .slice(0, longestLine)
+
+/** Where a fault of ours arose, and of what kind it is: its message may quote what somebody wrote. */
+export const placeOf = (fault: unknown): string => {
+  if (!(fault instanceof Error)) return typeof fault
+  const frames = (fault.stack ?? '').split('\n').filter((line) => /^\s+at /u.test(line))
+  return [fault.name, ...frames.slice(0, mostFrames).map((frame) => frame.trim())].join(' ')
+}
+const mostFrames = 4
 
 const secretPaths = ['password', 'accessToken', 'recoveryKey', 'access_token', 'headers.authorization', 'body', 'text']
 
@@ -26,6 +38,7 @@ export function openLog(level: string, destination?: NodeJS.WritableStream): Log
     base: null,
     timestamp: pino.stdTimeFunctions.isoTime,
     formatters: { level: (label: string) => ({ level: label }) },
+    serializers: { error: (error: unknown) => scrubbed(String(error)) },
     redact: { paths: secretPaths.flatMap((path) => [path, `*.${path}`]), censor: '[hidden]' },
   }
   return destination ? pino(options, destination) : pino(options)

@@ -11,6 +11,8 @@ export type Service = {
   readonly settingsOf: (room: RoomId) => RoomSettings
   /** A picture of an answer; undefined where none is wanted or the answer has none. */
   readonly draw: (answer: Answer, room: RoomId) => Promise<Picture | undefined>
+  /** Told of each answer, for the figures. */
+  readonly count?: (kind: Answer['kind']) => void
   /** Faults that cost a picture, or an answer: never message text. */
   readonly log: (fault: unknown, what: 'answer' | 'picture') => void
 }
@@ -20,12 +22,13 @@ const keyOf = (incoming: Incoming, part: string): string =>
   `${incoming.kind === 'edited' ? incoming.editId : incoming.id}.${part}`
 
 async function answer(service: Service, incoming: Incoming, out: Extract<Outgoing, { kind: 'answer' }>): Promise<void> {
-  const { transport, desk } = service
+  const { transport, desk, count } = service
   const before = desk.answerTo(out.question)
   if (before) await transport.amend(before.text, incoming, out.reply, keyOf(incoming, 'text'))
   const text = before?.text ?? (await transport.reply(out.question, incoming, out.reply, keyOf(incoming, 'text')))
   if (before?.picture) await transport.withdraw(before.picture, incoming, keyOf(incoming, 'gone'))
   desk.noteAnswer(out.question, { text })
+  count?.(out.of)
   if (out.drawn) await show(service, incoming, out.question, text, out.drawn)
 }
 

@@ -7,8 +7,8 @@ export type RoomRow = {
   /** When it was last said that the bot may not speak there, that it cannot read there; ms since 1970. */
   readonly mute?: number | undefined
   readonly unread?: number | undefined
-  /** The room that moved into this one. */
-  readonly was?: string | undefined
+  /** The rooms that moved into this one, the latest first. */
+  readonly was?: readonly string[] | undefined
 }
 
 export type Rooms = {
@@ -20,6 +20,12 @@ export type Rooms = {
   readonly forgetPerson: (person: string) => void
 }
 
+/** This room and those that moved into it: what is set for one of them holds for all. */
+export const lineage = (rooms: Pick<Rooms, 'of'>, room: string): readonly string[] => [
+  room,
+  ...(rooms.of(room)?.was ?? []),
+]
+
 export function roomsOf(sql: DatabaseSync): Rooms {
   const all = sql.prepare('SELECT room FROM rooms')
   const read = sql.prepare('SELECT * FROM rooms WHERE room=?')
@@ -30,14 +36,14 @@ export function roomsOf(sql: DatabaseSync): Rooms {
     const number = (name: string): number | undefined => (row[name] === null ? undefined : Number(row[name]))
     const text = (name: string): string | undefined => (row[name] === null ? undefined : String(row[name]))
     const [mute, unread] = [number('mute'), number('unread')]
-    return { inviter: text('inviter'), greeted: row['greeted'] === 1, mute, unread, was: text('was') }
+    return { inviter: text('inviter'), greeted: row['greeted'] === 1, mute, unread, was: text('was')?.split(' ') }
   }
   return {
     all: () => all.all().map((row) => String(row['room'])),
     of,
     set: (room, changes) => {
       const { inviter, greeted, mute, unread, was } = { greeted: false, ...of(room), ...changes }
-      write.run(room, inviter ?? null, greeted ? 1 : 0, mute ?? null, unread ?? null, was ?? null)
+      write.run(room, inviter ?? null, greeted ? 1 : 0, mute ?? null, unread ?? null, was?.join(' ') ?? null)
     },
     forgetRoom: (room) => void sql.prepare('DELETE FROM rooms WHERE room=?').run(room),
     forgetPerson: (person) => void sql.prepare('UPDATE rooms SET inviter=NULL WHERE inviter=?').run(person),

@@ -33,7 +33,7 @@ export const steps: readonly string[] = [
      at INTEGER NOT NULL) STRICT, WITHOUT ROWID;
 
    -- Rooms the bot is in. inviter: told when the bot may not speak. mute, unread: when it was last said that it cannot.
-   -- was: the room that moved into this one.
+   -- was: the rooms that moved into this one, the latest first, with spaces between.
    CREATE TABLE rooms(room TEXT PRIMARY KEY, inviter TEXT, greeted INTEGER NOT NULL DEFAULT 0,
      mute INTEGER, unread INTEGER, was TEXT) STRICT, WITHOUT ROWID;
 

@@ -2,7 +2,7 @@
 import { join } from 'node:path'
 import { setTimeout as sleep } from 'node:timers/promises'
 import { openHealth } from '../health.ts'
-import { openLog, scrubbed, type Log } from '../log.ts'
+import { openLog, type Log } from '../log.ts'
 import { keptMilliseconds } from '../memory.ts'
 import { openMetrics } from '../metrics.ts'
 import type { Service } from '../serve.ts'
@@ -49,7 +49,7 @@ async function sessions(house: House): Promise<string | undefined> {
     )
     if (house.stop.aborted) return undefined
     if (ending instanceof Error) {
-      house.log.warn({ error: scrubbed(String(ending)) }, 'the server cannot be reached')
+      house.log.warn({ error: ending }, 'the server cannot be reached')
       await sleep(pauseAfterFailure, undefined, { signal: house.stop }).catch(() => undefined)
     } else if (ending.kind === 'fault') return ending.sentence
     else if (ending.kind === 'deaf' && isNewStart && !ending.hasHeard) return deaf
@@ -73,10 +73,7 @@ function stopOnSignals(log: Log): AbortSignal {
 /** What nobody has caught is a fault of ours: better a fresh start by whoever watches the process than half a bot. */
 function exitOnFault(log: Log): void {
   const exit = (error: unknown): void => {
-    log.fatal(
-      { error: scrubbed(error instanceof Error ? (error.stack ?? error.message) : String(error)) },
-      'a fault of ours',
-    )
+    log.fatal({ error: error instanceof Error ? error.stack : error }, 'a fault of ours')
     process.exit(1)
   }
   process.on('unhandledRejection', exit)
@@ -100,7 +97,7 @@ async function run(config: Config, matrix: MatrixConfig, parts: Parts, log: Log)
   log.info({ health: `http://${config.health.host}:${health.port}` }, 'started')
   if (matrix.encryption)
     await installDurableIndexedDb(files.keys, (error) => {
-      log.fatal({ error: String(error) }, 'the keys could not be written to disk')
+      log.fatal({ error }, 'the keys could not be written to disk')
       process.exit(1)
     })
   const { answersDays, seenDays } = config.keep

@@ -19,6 +19,11 @@ const pause = (milliseconds: number): Promise<void> =>
     setTimeout(resolve, milliseconds)
   })
 const print = (words: string): void => void process.stdout.write(`${words}\n`)
+const began = performance.now()
+/** How far it is, beside the figures. */
+const tell = (words: string): void =>
+  void process.stderr.write(`[${Math.round((performance.now() - began) / 1000)} s] ${words}\n`)
+const longEnough = 300_000 // ms for one answer, on a machine with much else to do
 const at = (sorted: readonly number[], share: number): number =>
   sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * share))] ?? NaN
 const spread = (times: readonly number[]) => {
@@ -68,7 +73,7 @@ const megabytes = async (one: Seat): Promise<number> => {
 async function roundTrip(room: string): Promise<number> {
   const started = performance.now()
   const sent = await wren.say(room, question)
-  await wren.answerTo(sent)
+  await wren.sees(() => wren.answersTo(sent)[0], longEnough)
   return performance.now() - started
 }
 
@@ -88,12 +93,14 @@ async function latency(): Promise<void> {
   const taken = new Map<Seat, number[]>([plain, withHead, withPictures].map((one) => [one, []]))
   const rooms = new Map<Seat, string>()
   for (const one of taken.keys()) rooms.set(one, await roomWith(one, true))
-  for (let i = 0; i < rounds + 5; i += 1)
+  for (let i = 0; i < rounds + 5; i += 1) {
     for (const [one, times] of turned([...taken], i)) {
       const time = await roundTrip(rooms.get(one) ?? '') // in turn, so that all have the same weather
       if (i >= 5) times.push(time)
       await pause(one === withPictures ? 800 : 300) // until the last one's afterwork is done
     }
+    if (i % 20 === 4) tell(`latency: ${i + 1} of ${rounds + 5} rounds`)
+  }
   const names = ['bare echo bot', 'Henwife, pictures off', 'Henwife, pictures on (time of the text)']
   const base = spread(taken.get(plain) ?? []).median
   for (const [i, times] of [...taken.values()].entries()) {
@@ -125,7 +132,7 @@ async function rate(one: Seat, rooms: readonly string[], each: number): Promise<
   const asked: string[] = []
   for (let i = 0; i < each; i += 1) asked.push(...(await Promise.all(rooms.map((room) => wren.say(room, question)))))
   await startAgain(one)
-  const answers = await Promise.all(asked.map((id) => wren.sees(() => wren.answersTo(id)[0], 300_000)))
+  const answers = await Promise.all(asked.map((id) => wren.sees(() => wren.answersTo(id)[0], longEnough)))
   const times = answers.map((answer) => answer.at).sort((a, b) => a - b)
   return (1000 * (asked.length - 1)) / ((times.at(-1) ?? 0) - (times[0] ?? 0))
 }
@@ -140,7 +147,9 @@ async function rates(): Promise<void> {
     if (!one) continue
     const rooms: string[] = []
     for (let n = 0; n < 50; n += 1) rooms.push(await roomWith(one, true))
+    tell(`rates: ${label} is in its 50 rooms`)
     const alone = await rate(one, rooms.slice(0, 1), 100)
+    tell(`rates: ${label} has answered in one room`)
     const together = await rate(one, rooms, 4)
     print(`| ${label} | ${alone.toFixed(1)} | ${together.toFixed(1)} |`)
   }
@@ -160,7 +169,10 @@ async function memoryOf(name: string, label: string, count: number, settings: Re
   for (let sent = 0; sent < count; sent += rooms.length) {
     const words = sent % 100 === 0 ? `!hen ${question}` : chatter // one in ten is a question
     await Promise.all(rooms.map((room) => wren.say(room, words)))
-    if ((sent + rooms.length) % (count / 4) === 0) figures.push(await megabytes(one))
+    const quarters = Math.floor((4 * (sent + rooms.length)) / count)
+    if (quarters < figures.length) continue
+    figures.push(await megabytes(one))
+    tell(`memory, ${label}: ${sent + rooms.length} of ${count} messages`)
   }
   await pause(5000)
   print(`| ${label} | ${count} | ${[...figures, await megabytes(one)].join(', ')} |`)
@@ -179,7 +191,11 @@ async function memory(): Promise<void> {
 try {
   const parts = { latency, starts, rates, memory }
   const wanted = process.env['PARTS']?.split(',')
-  for (const [name, part] of Object.entries(parts)) if (wanted?.includes(name) ?? true) await part()
+  for (const [name, part] of Object.entries(parts))
+    if (wanted?.includes(name) ?? true) {
+      tell(name)
+      await part()
+    }
 } finally {
   for (const one of seats) {
     await one.bot.stop('SIGKILL')

@@ -26,9 +26,9 @@ test('no other path answers, so a misspelt probe is seen', async () => {
 
 test('the figures are those counted', async () => {
   const metrics = openMetrics()
-  metrics.answers.inc({ form: 'text' }, 3)
+  metrics.answers.inc({ kind: 'cross' }, 3)
   health = await openHealth({ host: '127.0.0.1', port: 0 }, () => true, metrics.registry)
   const text = await (await fetch(`http://127.0.0.1:${health.port}/metrics`)).text()
-  expect(text).toContain('henwife_answers_total{form="text"} 3')
+  expect(text).toContain('henwife_answers_total{kind="cross"} 3')
   expect(text).toContain('henwife_process_resident_memory_bytes')
 })

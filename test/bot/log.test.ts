@@ -1,7 +1,7 @@
 // test/bot/log.test.ts: what may stand in a log, and what may not.
 import { Writable } from 'node:stream'
 import { expect, test } from 'vitest'
-import { hashed, openLog, scrubbed } from '../../bot/log.ts'
+import { hashed, openLog, placeOf, scrubbed } from '../../bot/log.ts'
 
 const linesOf = (write: (log: ReturnType<typeof openLog>) => void): string => {
   let text = ''
@@ -36,6 +36,20 @@ test('a line of a library loses its ids and tokens and is cut', () => {
   for (const secret of ['abc123', 'wren', 'Qx_1', 'syt_s_x']) expect(line).not.toContain(secret)
   expect(line).toContain(`!${hashed('!abc123:marlpit.example')}`)
   expect(scrubbed('x'.repeat(9000))).toHaveLength(500)
+})
+
+test('an error is written without ids, also where they stand in an address', () => {
+  const text = linesOf((log) =>
+    log.warn({ error: new Error('404 GET /rooms/!abc%3Amarlpit.test/event/%24Qx_1 for %40wren%3Amarlpit.test') }, 'x'),
+  )
+  for (const secret of ['abc', 'Qx_1', 'wren', 'marlpit']) expect(text).not.toContain(secret)
+  expect(text).toContain('404 GET /rooms/')
+})
+
+test('of a fault of the head only kind and place are written: its message may quote the question', () => {
+  const fault = new SyntaxError('unexpected "Mill Row"')
+  expect(placeOf(fault)).toMatch(/^SyntaxError at .*log\.test\.ts/u)
+  expect(placeOf(fault)).not.toContain('Mill Row')
 })
 
 test('a room has the same short name in every log and cannot be read back from it', () => {

@@ -27,14 +27,16 @@ function noting(refuse: readonly string[] = []) {
     typing: () => Promise.resolve(),
   }
   const faults: string[] = []
+  const counted: string[] = []
   const service: Service = {
     transport,
     desk: deskInMemory(),
     settingsOf: () => room,
     draw: () => Promise.resolve(drawing),
+    count: (kind) => void counted.push(kind),
     log: (_fault, what) => void faults.push(what),
   }
-  return { service, done, faults }
+  return { service, done, faults, counted }
 }
 const verbs = (done: readonly string[]): readonly string[] => done.map((line) => line.split(' ')[0] ?? '')
 
@@ -42,6 +44,14 @@ test('a question gets its text, then its picture, then the mark of having been r
   const { service, done } = noting()
   await serve(service, cross)
   expect(verbs(done)).toEqual(['reply', 'show', 'seen'])
+})
+
+test('each answer is counted by its kind, a withdrawal not', async () => {
+  const { service, counted } = noting()
+  await serve(service, cross)
+  await serve(service, edited(cross, 'how many eggs to set for 6 pullets'))
+  await serve(service, withdrawn(cross))
+  expect(counted).toEqual(['cross', 'hatch'])
 })
 
 test('keys are made of the question alone: the same message sent again carries the same keys', async () => {

@@ -82,6 +82,18 @@ test('a room that moves is followed where the new one names the old; it does not
   expect(hellos(yard, room)).toBe(0)
 })
 
+test('what is set for a room goes with it, however often it moves', async ({ yard }) => {
+  const first = yard.home.world.makeRoom([finch, wren, me])
+  await yard.ready({ HENWIFE_MATRIX_INVITES_FROM_SERVERS: 'elsewhere.test', HENWIFE_MATRIX_INVITES_TO_ROOMS: first })
+  const second = roomAfter(yard, first)
+  moveTo(yard, first, second)
+  await yard.until(() => standing(yard, second) === 'join' && standing(yard, first) === 'leave')
+  const third = roomAfter(yard, second)
+  moveTo(yard, second, third)
+  await yard.until(() => standing(yard, third) === 'join' && standing(yard, second) === 'leave')
+  await yard.settle(third)
+})
+
 test('a room that only claims to be the new one is left, and the old one kept', async ({ yard }) => {
   const old = yard.home.world.makeRoom([wren, finch, me])
   await yard.ready()

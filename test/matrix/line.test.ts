@@ -73,6 +73,15 @@ test('a server that is not there yet is waited for', async ({ yard }) => {
   await yard.settle(room)
 })
 
+test('told to stop while it waits for a server, it stops at once', async ({ yard }) => {
+  yard.home.misbehave = () => 'hang'
+  const bot = yard.start()
+  await yard.until(() => yard.home.asked.length > 0)
+  const told = Date.now()
+  expect(await bot.stop('SIGTERM')).toEqual({ code: 0, signal: null })
+  expect(Date.now() - told).toBeLessThan(5000)
+})
+
 test('a fault of its own head costs an answer in the end, but neither the process nor the other rooms', async ({
   yard,
 }) => {

@@ -1,5 +1,6 @@
 // test/matrix/once.test.ts: once, however it is stopped: killed, told to stop, away for long. Against the scripted homeserver.
 import { expect } from 'vitest'
+import { refusal } from '../homeserver/routes.ts'
 import { me } from '../homeserver/world.ts'
 import { removeFolder } from './with/bot.ts'
 import { isSend, test, wren } from './with/yard.ts'
@@ -74,7 +75,7 @@ test('five hundred messages while it was away are read page by page and answered
   await first.stop('SIGKILL')
   const questions = Array.from({ length: 500 }, (_, i) => yard.say(room, `number ${i}`))
   await yard.ready()
-  await yard.until(() => yard.answersTo(questions.at(-1) ?? '').length > 0, 20_000)
+  await yard.until(() => yard.answersTo(questions.at(-1) ?? '').length > 0)
   const order = yard.home.world.sent.slice(1).map(({ content }) => content['body'])
   expect(order).toEqual(questions.map((_, i) => `re: number ${i}`))
 })
@@ -90,6 +91,22 @@ test('how far back it reads is bounded, and the newest are answered', async ({ y
   const counts = questions.map((question) => yard.answersTo(question).length)
   expect(counts.slice(0, 100).every((count) => count === 0)).toBe(true)
   expect(counts.slice(-70).every((count) => count === 1)).toBe(true)
+})
+
+test('a history that the server cannot read holds up its own room only', async ({ yard }) => {
+  const [lost, whole] = [yard.home.world.makeRoom([wren, me]), yard.home.world.makeRoom([wren, me])]
+  const first = await yard.ready()
+  await Promise.all([yard.settle(lost), yard.settle(whole)])
+  await first.stop('SIGKILL')
+  for (let i = 0; i < 80; i += 1) yard.say(lost, `number ${i}`)
+  const question = yard.say(whole, 'one')
+  yard.home.misbehave = ({ path }) =>
+    path.endsWith('/messages') && path.includes(lost) ? refusal(500, 'M_UNKNOWN') : undefined
+  const second = await yard.ready()
+  await yard.answered(question)
+  expect((await second.page('/ready')).status).toBe(200)
+  yard.home.misbehave = () => undefined
+  await yard.settle(lost)
 })
 
 test('told to stop under load it finishes what is at hand, and the rest is answered after the next start', async ({

@@ -2,6 +2,7 @@
 import { hashed, type Log } from '../../log.ts'
 import { invitedByStranger, invitedToEncrypted, leftEmpty, strayRoom } from '../../render/room.ts'
 import type { MatrixConfig } from '../../settings.ts'
+import { lineage } from '../../store/rooms.ts'
 import type { Store } from '../../store.ts'
 import * as z from 'zod'
 
@@ -72,7 +73,7 @@ export function doorsOf(config: MatrixConfig, store: Store, wire: DoorWire, log:
       log.info({ room: hashed(room) }, what)
       return true
     } catch (error) {
-      log.warn({ room: hashed(room), error: String(error).slice(0, 200) }, `could not: ${what}`)
+      log.warn({ room: hashed(room), error }, `could not: ${what}`)
       return false
     }
   }
@@ -85,15 +86,16 @@ export function doorsOf(config: MatrixConfig, store: Store, wire: DoorWire, log:
         return
       }
       const isMove = follows !== undefined && store.rooms.of(follows) !== undefined
-      store.rooms.set(room, { inviter: from, ...(isMove ? { greeted: true, was: follows } : {}) })
+      store.rooms.set(room, { inviter: from, ...(isMove ? { greeted: true, was: lineage(store.rooms, follows) } : {}) })
       const isIn = await survived('came into a room', room, () => wire.join(room, [serverOf(from)]))
       if (!isIn) store.rooms.forgetRoom(room)
     },
     follow: async (from, to, saidBy) => {
-      const isAllowed = mayInvite(config, saidBy) || config.invitesToRooms.includes(from)
+      const line = lineage(store.rooms, from)
+      const isAllowed = mayInvite(config, saidBy) || line.some((room) => config.invitesToRooms.includes(room))
       if (!isAllowed) return log.warn({ room: hashed(from) }, 'room moved on the word of somebody who may not invite')
       const before = store.rooms.of(from)
-      store.rooms.set(to, { inviter: before?.inviter, greeted: true, was: from })
+      store.rooms.set(to, { inviter: before?.inviter, greeted: true, was: line })
       const isIn = await survived('followed a moved room', to, () => wire.join(to, [serverOf(saidBy)]))
       if (!isIn) return store.rooms.forgetRoom(to)
       const made = Creation.safeParse(await wire.creation(to).catch(() => undefined))

@@ -47,7 +47,7 @@ async function ownUp({ store, wire, log, now }: Around, { event, room, raw }: Ar
     const sent = await wire.send(room, answerContent(asReply(cannotRead), event, at, undefined), key)
     store.sent.note({ key, event: sent, room }, now())
   } catch (error) {
-    log.warn({ room: hashed(room), error: String(error).slice(0, 200) }, 'could not say that a message stays closed')
+    log.warn({ room: hashed(room), error }, 'could not say that a message stays closed')
   }
 }
 

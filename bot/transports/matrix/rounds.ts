@@ -1,5 +1,6 @@
 // bot/transports/matrix/rounds.ts: what follows a sync: gaps filled, rooms woken, invitations answered, moved and empty rooms seen to.
 import { setTimeout as sleep } from 'node:timers/promises'
+import PQueue from 'p-queue'
 import type { MatrixClient } from 'matrix-js-sdk'
 import { invitedToEncrypted } from '../../render/room.ts'
 import { hashed, type Log } from '../../log.ts'
@@ -11,12 +12,12 @@ import { fillGap } from './gaps.ts'
 import type { RoomIntake } from './intake.ts'
 import { keptSync, type SyncAnswer } from './keepSync.ts'
 import { doorWireOf, isEmpty, moved } from './rooms.ts'
-import { mayPass, type Wire } from './wire.ts'
+import { refusalOf, type Wire } from './wire.ts'
 import type { Worker } from './worker.ts'
 
 export type Rounds = {
-  /** Once, after the first sync: what an earlier run left undone. Resolves when all gaps are filled or given up. */
-  readonly begin: () => Promise<void>
+  /** Once, after the first sync: what an earlier run left undone. A room whose gap is not filled yet waits for that. */
+  readonly begin: () => void
   readonly after: (answer: SyncAnswer, rooms: readonly RoomIntake[]) => void
 }
 
@@ -34,19 +35,23 @@ export type Grounds = {
 
 const dayMilliseconds = 24 * 60 * 60 * 1000
 const pauseBetweenTries = 5000 // ms
+const mostStumbles = 5 // in about two minutes; a history that the server cannot read would shut its room for ever
+const gapsAtOnce = 8
 
-/** Tries until it is filled, or until the server will not have it. */
+/** Tries until it is filled, or until the server will not or cannot have it. */
 async function fill({ config, client, store, wire, log, now, stop }: Grounds, gap: Gap): Promise<void> {
   const { messagesPerRoom, days } = config.catchUp
-  for (; !stop.aborted; await sleep(pauseBetweenTries)) {
+  for (let stumbles = 0; !stop.aborted; await sleep(pauseBetweenTries)) {
     try {
       const bounds = { messages: messagesPerRoom, after: now() - days * dayMilliseconds }
       const found = await fillGap(store, gap, wire, client.getUserId() ?? '', bounds, now())
       log.info({ room: hashed(gap.room), found }, 'read what was said meanwhile')
       return
     } catch (error) {
-      if (mayPass(error)) continue
-      log.warn({ room: hashed(gap.room), error: String(error).slice(0, 200) }, 'could not read what was said meanwhile')
+      const refusal = refusalOf(error)
+      if (refusal === 'stumbled') stumbles += 1
+      if (refusal === 'unreachable' || (refusal === 'stumbled' && stumbles < mostStumbles)) continue
+      log.warn({ room: hashed(gap.room), error }, 'could not read what was said meanwhile')
       return store.inbox.closeGap(gap)
     }
   }
@@ -74,15 +79,24 @@ export function roundsOf(grounds: Grounds): Rounds {
   const me = client.getUserId() ?? ''
   const doorWire = doorWireOf(client)
   const doors = doorsOf(matrix, store, doorWire, log)
-  let filling = Promise.resolve()
-  const fillAll = (): Promise<void> => {
-    filling = filling.then(async () => {
-      for (const gap of store.inbox.gaps()) {
-        await fill(grounds, gap)
-        worker.wake(gap.room)
-      }
-    })
-    return filling
+  const queue = new PQueue({ concurrency: gapsAtOnce })
+  const filling = new Set<string>() // rooms
+  const firstGap = (room: string): Gap | undefined => store.inbox.gaps().find((gap) => gap.room === room)
+  /** One gap of a room after the other, rooms side by side. */
+  const fillRoom = async (room: string): Promise<void> => {
+    try {
+      for (let gap = firstGap(room); gap && !grounds.stop.aborted; gap = firstGap(room)) await fill(grounds, gap)
+    } finally {
+      filling.delete(room)
+    }
+    worker.wake(room)
+  }
+  const fillAll = (): void => {
+    for (const { room } of store.inbox.gaps()) {
+      if (filling.has(room)) continue
+      filling.add(room)
+      survived(queue.add(() => fillRoom(room)))
+    }
   }
   const followMoves = async (): Promise<void> => {
     for (const { from, to, saidBy } of moved(client)) await doors.follow(from, to, saidBy)
@@ -94,16 +108,16 @@ export function roundsOf(grounds: Grounds): Rounds {
     }
   }
   const survived = (work: Promise<void>): void =>
-    void work.catch((error: unknown) => log.warn({ error: String(error).slice(0, 200) }, 'left undone after a sync'))
+    void work.catch((error: unknown) => log.warn({ error }, 'left undone after a sync'))
 
   return {
-    begin: async () => {
-      await fillAll()
+    begin: () => {
+      fillAll()
       survived(answerInvitations(doors, me, keptSync(store)?.roomsData.invite ?? {}))
       survived(followMoves().then(() => leaveUnfit(store.rooms.all())))
     },
     after: (answer, rooms) => {
-      if (rooms.some(({ gap }) => gap !== undefined)) survived(fillAll())
+      if (rooms.some(({ gap }) => gap !== undefined)) fillAll()
       for (const { room, messages, joined } of rooms) if (messages.length > 0 || joined) worker.wake(room)
       survived(answerInvitations(doors, me, answer.rooms?.invite ?? {}))
       const kinds = kindsIn(answer)

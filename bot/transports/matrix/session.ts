@@ -2,6 +2,7 @@
 import { join } from 'node:path'
 import { ClientEvent, HttpApiEvent, SyncState, type MatrixClient } from 'matrix-js-sdk'
 import { session as signIn } from './account.ts'
+import { scrubbed } from '../../log.ts'
 import type { House } from './house.ts'
 import { clientOf, startSyncing, versionFault } from './client.ts'
 import { deviceKeyFault, isPublished } from './deviceKey.ts'
@@ -30,8 +31,9 @@ const looks = 18 // for deafness, in the time of one patience
 const ownUpEvery = 60_000 // ms
 const stopWithin = 10_000 // ms, for the answers at hand
 
-function runningOf(house: House, client: MatrixClient): Running {
-  const { config, matrix, store, log, metrics, stop } = house
+function runningOf(house: House, client: MatrixClient, cut: AbortSignal): Running {
+  const { config, matrix, store, log, metrics } = house
+  const stop = AbortSignal.any([house.stop, cut])
   const wire = wireOf(client)
   const now = Date.now
   const shop = shopOf(house, client, wire, () => late, now)
@@ -41,8 +43,8 @@ function runningOf(house: House, client: MatrixClient): Running {
 }
 
 /** Others must be able to find the device before anybody writes to it. */
-async function untilPublished(client: MatrixClient): Promise<void> {
-  while (!(await isPublished(client).catch(() => false)))
+async function untilPublished(client: MatrixClient, cut: AbortSignal): Promise<void> {
+  while (!cut.aborted && !(await isPublished(client).catch(() => false)))
     await new Promise((resolve) => {
       setTimeout(resolve, 200)
     })
@@ -54,7 +56,7 @@ async function trusted({ matrix, config, log, metrics }: House, client: MatrixCl
     metrics.trusted.set(isTrusted ? 1 : 0)
   } catch (error) {
     metrics.faults.inc({ kind: 'trust' })
-    log.error({ error: String(error).slice(0, 200) }, 'could not have the account vouch for this device')
+    log.error({ error }, 'could not have the account vouch for this device')
   }
 }
 
@@ -68,8 +70,19 @@ const within = (milliseconds: number, work: Promise<void>): Promise<void> =>
 
 /** Resolves when the session is over and its client has stopped. Rejects where the server cannot be reached to sign in. */
 export async function runSession(house: House): Promise<Ending> {
-  const { matrix, store, log, metrics, stop } = house
   const cut = new AbortController()
+  try {
+    return await untilOver(house, cut)
+  } finally {
+    cut.abort() // ends every wait
+  }
+}
+
+async function untilOver(house: House, cut: AbortController): Promise<Ending> {
+  const { matrix, store, log, metrics, stop } = house
+  const whileOpen = { signal: cut.signal }
+  const giveUp = (): void => cut.abort() // nothing is at hand yet that would have to be finished
+  stop.addEventListener('abort', giveUp, whileOpen)
   const slowedDown = (): void => metrics.slowedDown.inc()
   const fetchFn = patientFetch({ slowedDown, stop: cut.signal })
   const account = await signIn(matrix, store.kept, fetchFn)
@@ -97,14 +110,15 @@ export async function runSession(house: House): Promise<Ending> {
     return { kind: 'fault', sentence: unfit }
   }
 
+  stop.removeEventListener('abort', giveUp)
   let isAtWork = false
   house.asks(() => isAtWork && watch.isHearing())
   const ending = new Promise<Ending>((resolve) => {
     const begin = async (): Promise<void> => {
-      running = runningOf(house, client)
-      await running.rounds.begin()
+      running = runningOf(house, client, cut.signal)
+      running.rounds.begin()
       await running.late.watchAll()
-      await untilPublished(client)
+      await untilPublished(client, cut.signal)
       running.worker.wakeAll()
       isAtWork = true
       log.info({ rooms: store.rooms.all().length, encrypted: client.getCrypto() !== undefined }, 'ready')
@@ -113,10 +127,13 @@ export async function runSession(house: House): Promise<Ending> {
     client.on(ClientEvent.Sync, (state, _before, data) => {
       if (state === SyncState.Error || state === SyncState.Reconnecting) watch.failed()
       if (state !== SyncState.Syncing || data?.catchingUp === true || running) return
-      void begin().catch((error: unknown) => resolve({ kind: 'fault', sentence: `Could not begin: ${String(error)}` }))
+      void begin().catch((error: unknown) =>
+        resolve({ kind: 'fault', sentence: `Could not begin: ${scrubbed(String(error))}` }),
+      )
     })
     client.on(HttpApiEvent.SessionLoggedOut, () => resolve({ kind: 'signed out' }))
-    stop.addEventListener('abort', () => resolve({ kind: 'stopped' }))
+    if (stop.aborted) resolve({ kind: 'stopped' })
+    stop.addEventListener('abort', () => resolve({ kind: 'stopped' }), whileOpen)
     const look = setInterval(() => {
       if (watch.isDeaf()) resolve({ kind: 'deaf', hasHeard: watch.hasHeard() })
     }, house.patience / looks)
@@ -131,7 +148,6 @@ export async function runSession(house: House): Promise<Ending> {
   house.asks(() => false)
   if (running) await within(stopWithin, running.worker.stop())
   client.stopClient()
-  cut.abort()
   return end
 }
 

@@ -5,6 +5,7 @@ import { hashed } from '../../log.ts'
 import { asReply } from '../../render/reply.ts'
 import { mayNotSpeakIn } from '../../render/room.ts'
 import type { RoomSettings } from '../../spokenTo.ts'
+import { lineage } from '../../store/rooms.ts'
 import type { Late } from './late.ts'
 import { isDirect, roomWith, selfIn } from './rooms.ts'
 import type { House } from './house.ts'
@@ -47,13 +48,10 @@ async function complain(
   await wire.send(where, noticeContent(asReply(mayNotSpeakIn(name))), `${room}.mute.${now}`).catch(() => undefined)
 }
 
-const settingsIn = ({ matrix, store }: House, room: string): RoomSettings => {
-  const was = store.rooms.of(room)?.was
-  return {
-    prefix: matrix.prefix,
-    listens: [room, was].some((one) => one !== undefined && matrix.listensIn.includes(one)),
-  }
-}
+const settingsIn = ({ matrix, store }: House, room: string): RoomSettings => ({
+  prefix: matrix.prefix,
+  listens: lineage(store.rooms, room).some((one) => matrix.listensIn.includes(one)),
+})
 
 export function shopOf(house: House, client: MatrixClient, wire: Wire, late: () => Late, now: () => number): Workshop {
   const { config, store, serve, draw, log, metrics } = house

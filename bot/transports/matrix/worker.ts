@@ -1,7 +1,7 @@
 // bot/transports/matrix/worker.ts: works the inbox off: one message of a room after the other, rooms side by side, each message to its end or kept.
 import PQueue from 'p-queue'
 import type { Limits } from '../../limits.ts'
-import { hashed, scrubbed, type Log } from '../../log.ts'
+import { hashed, placeOf, type Log } from '../../log.ts'
 import type { Metrics } from '../../metrics.ts'
 import { askedTooMuch } from '../../render/room.ts'
 import { asReply } from '../../render/reply.ts'
@@ -76,13 +76,17 @@ async function answerOne(shop: Workshop, row: Arrived, incoming: Incoming): Prom
   const { settingsOf, draw, log, metrics, serve } = shop
   const fault: Service['log'] = (error, what) => {
     metrics.faults.inc({ kind: what })
-    log.error({ what, room: hashed(row.room), error: String(error) }, 'something of ours went wrong')
+    log.error(
+      { what, room: hashed(row.room), error: what === 'answer' ? placeOf(error) : error },
+      'something of ours went wrong',
+    )
   }
-  await whileTyping(unit, row.room, serve({ ...unit, settingsOf, draw, log: fault }, incoming))
+  const count: Service['count'] = (kind) => metrics.answers.inc({ kind })
+  await whileTyping(unit, row.room, serve({ ...unit, settingsOf, draw, count, log: fault }, incoming))
   unit.commit()
   if (unit.sends() === 0) return
   if (isQuestion(incoming)) shop.limits.count(incoming.person, incoming.room, Math.min(incoming.sentAt, shop.now()))
-  metrics.answers.inc({ form: incoming.kind })
+  if (incoming.kind === 'joined') metrics.greetings.inc()
   metrics.seconds.observe((performance.now() - started) / 1000)
   log.info({ room: hashed(row.room), after: incoming.kind, ms: Math.round(performance.now() - started) }, 'answered')
 }
@@ -112,7 +116,7 @@ type Failures = { readonly tries: number; readonly stumbles: number }
 function survive(shop: Workshop, row: Arrived, error: unknown, { tries, stumbles }: Failures): 'done' | 'again' {
   const refusal = refusalOf(error)
   shop.metrics.faults.inc({ kind: refusal })
-  shop.log.warn({ room: hashed(row.room), refusal, tries, error: scrubbed(String(error)) }, 'not sent')
+  shop.log.warn({ room: hashed(row.room), refusal, tries, error }, 'not sent')
   if (refusal === 'forbidden') shop.muted(row.room)
   if (refusal === 'unreachable' || (refusal === 'stumbled' && stumbles < mostStumbles)) return 'again'
   shop.store.inbox.done(row.event)

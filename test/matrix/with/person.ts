@@ -71,7 +71,7 @@ export async function person(url: string, account: Account): Promise<Person> {
     })
   })
   await client.startClient({ initialSyncLimit: 0 })
-  const sees: Person['sees'] = (find, within = 15_000) =>
+  const sees: Person['sees'] = (find, within = 45_000) =>
     new Promise((resolve, reject) => {
       const timer = setTimeout(() => {
         waiting.delete(look)

@@ -35,7 +35,7 @@ async function newYard(): Promise<Yard> {
     bots.push(bot)
     return bot
   }
-  const until: Yard['until'] = async (isSo, within = 20_000) => {
+  const until: Yard['until'] = async (isSo, within = 50_000) => {
     for (const end = Date.now() + within; !isSo();) {
       if (Date.now() > end) throw new Error(`not so within ${within} ms; sent: ${JSON.stringify(home.world.sent)}`)
       await new Promise((resolve) => {
