@@ -18,6 +18,7 @@ const pool = (): Piscina<Task, Drawn | undefined> =>
     name: 'draw',
     maxThreads: 1,
     minThreads: 0,
+    atomics: 'disabled', // while it waits for work, what is no longer used must be able to go
     idleTimeout: Infinity, // it keeps the fonts and the pictures already made; it does not keep the process alive
   }))
 

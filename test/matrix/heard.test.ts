@@ -83,6 +83,23 @@ test('a question taken back takes its answer with it; one not yet answered is ne
   expect(yard.answersTo(unanswered)).toEqual([])
 })
 
+test('an amended answer is taken back with all the words it ever had', async ({ yard }) => {
+  const room = yard.home.world.makeRoom([wren, me])
+  await yard.ready()
+  const question = yard.say(room, 'one')
+  await yard.answered(question)
+  for (const [n, words] of ['two', 'three'].entries()) {
+    edit(yard, room, question, words)
+    await yard.until(() => edits(yard).length === n + 1)
+  }
+  yard.home.world.add(room, { type: 'm.room.redaction', sender: wren, content: { redacts: question } })
+  await yard.settle(room)
+  const redacted = yard.home.world.sent.flatMap(({ content }) => content['redacts'] ?? [])
+  const said = [...yard.answersTo(question), ...edits(yard)].map(({ id }) => id)
+  expect(said).toHaveLength(3)
+  expect(new Set(redacted)).toEqual(new Set(said))
+})
+
 test('70 kB are answered in pages, each in the thread, all taken back with the question', async ({ yard }) => {
   const room = yard.home.world.makeRoom([wren, me])
   await yard.ready()

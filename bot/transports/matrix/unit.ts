@@ -64,6 +64,12 @@ export function openUnit(surface: Surface, event: string, incoming: Incoming): U
     if (first?.question === undefined) return []
     return store.sent.answersTo(first.question).filter(({ key }) => key.startsWith(pageKey(first.key, '')))
   }
+  /** The new words of edits stand in messages of their own: taken back with what they amend, lest they stay. */
+  const amendmentsOf = (sent: string): readonly SentMessage[] => {
+    const first = store.sent.byEvent(sent)
+    if (first?.question === undefined || isPicture(first)) return []
+    return store.sent.answersTo(first.question).filter(({ event, key }) => event !== sent && key.endsWith('.text'))
+  }
 
   const transport: Unit['transport'] = {
     reply: async (to, at, reply, key) => {
@@ -76,7 +82,7 @@ export function openUnit(surface: Surface, event: string, incoming: Incoming): U
     amend: async (sent, at, reply, key) => {
       const [first, ...rest] = pagesOf(reply)
       for (const page of pagesAfter(sent)) await redact(at.room, page.event, `${key}.no-${page.key}`)
-      await send(at, amendmentContent(first, sent), key, undefined)
+      await send(at, amendmentContent(first, sent), key, incoming.id)
       await sendRest(incoming.id, at, rest, key)
     },
     show: async (to, at, picture, key) => {
@@ -85,7 +91,8 @@ export function openUnit(surface: Surface, event: string, incoming: Incoming): U
       return send(at, pictureContent(await wire.upload(at.room, picture), to, at), key, to)
     },
     withdraw: async (sent, at, key) => {
-      for (const page of pagesAfter(sent)) await redact(at.room, page.event, `${key}.no-${page.key}`)
+      for (const more of [...pagesAfter(sent), ...amendmentsOf(sent)])
+        await redact(at.room, more.event, `${key}.no-${more.key}`)
       await redact(at.room, sent, key)
     },
     seen: async (message, room) => {
