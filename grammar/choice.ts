@@ -17,6 +17,22 @@ const ordinals = [
 const around =
   /^(?:the|a|an|its|it|is|im|i|think|mean|meant|number|no|option|choice|one|please|pls|yes|yeah|yep|ya|ok|okay|so|they|theyre|are|hes|shes|my|was|that|thats|of|them|answer|hens?|roos?|cocks?|birds?|ones|prob|probably)$/u
 
+/** "both", "either", "all of them": every way that was offered, side by side. */
+function all(words: readonly string[], options: NonNullable<Context['pending']>): Question | undefined {
+  const rest = words.filter(
+    (word) =>
+      word !== '' &&
+      !around.test(word) &&
+      !/^(?:tbh|ways?|and|to|see|tell|me|give|do|like|would|id|lets?)$/u.test(word),
+  )
+  if (rest.length !== 1 || !/^(?:both|either|all|each|any)$/u.test(rest[0]!)) return undefined
+  const crosses = options.flatMap(({ question }) => (question.kind === 'cross' ? [question] : []))
+  const [first] = crosses
+  return first && crosses.length === options.length
+    ? { ...first, matings: crosses.flatMap(({ matings }) => matings) }
+    : undefined
+}
+
 /** The choice that the words name; undefined where they name none, or more than one. */
 function chosen(words: readonly string[], options: NonNullable<Context['pending']>): Question | undefined {
   const rest = words.filter((word) => word !== '' && !around.test(word))
@@ -36,6 +52,10 @@ function chosen(words: readonly string[], options: NonNullable<Context['pending'
   return fitting.length === 1 ? fitting[0]?.question : undefined
 }
 
+/** "the barred ones" are the Barred Plymouth Rocks. */
+const isIt = (said: string, breed: string | undefined): boolean =>
+  said === breed || (said.endsWith(' bird') && breed !== undefined && breed.startsWith(said.replace(/ bird$/u, '')))
+
 /** "the roo is the RIR", "RIR is the male": the choice in which that bird plays that part. */
 function told(reading: Reading, options: NonNullable<Context['pending']>): Question | undefined {
   const birds = [
@@ -48,7 +68,7 @@ function told(reading: Reading, options: NonNullable<Context['pending']>): Quest
     if (sex === undefined || breed === undefined) continue
     const fitting = options.filter(
       ({ question }) =>
-        question.kind === 'cross' && question.matings[0]?.[sex === 'M' ? 'sire' : 'dam'].breed === breed,
+        question.kind === 'cross' && isIt(breed, question.matings[0]?.[sex === 'M' ? 'sire' : 'dam'].breed),
     )
     if (fitting.length === 1) return fitting[0]?.question
   }
@@ -72,5 +92,5 @@ export function choose(reading: Reading, pending: Context['pending']): Question 
   const words = reading.tokens
     .filter(({ type }) => type !== 'stop' && type !== 'comma')
     .flatMap(({ said }) => fold(said).split(/\s+/u))
-  return chosen(words, pending) ?? told(reading, pending) ?? named(reading, pending)
+  return all(words, pending) ?? chosen(words, pending) ?? told(reading, pending) ?? named(reading, pending)
 }

@@ -147,9 +147,10 @@ const backTo = (part: Sex, { sire, dam }: Mating): Mating =>
 
 function nextGeneration(base: CrossQuestion, reading: Reading): CrossQuestion | undefined {
   const generation = reading.tokens.some(({ type }) => type === 'generation')
-  if (!reading.has('nextGeneration') && !generation) return undefined
   const words = reading.words.join(' ')
   const back = /\bback\b/u.test(words)
+  const parent = back && reading.tokens.some((token) => (token.type === 'cock' || token.type === 'hen') && token.parent)
+  if (!reading.has('nextGeneration') && !generation && !parent) return undefined
   const mother = /\b(?:mother|mum|mom|dam|hen)\b/u.test(words)
   const matings = base.matings
     .slice(0, 2)

@@ -41,7 +41,7 @@ mating -> %cross mated %together        {% mating.crossTogether %} # breed my se
         | %cross of mated join mated   {% mating.crossEither %}  # cross between RIR and Delaware; mix of A and B
         | mated join mated %cross      {% mating.eitherCross %}  # RIR and BR cross
 
-over -> %over | %and %over | %cross | %comma %over | aside %over | %is %over | %over %over | %over %and %over | %over %between
+over -> %over | %and %over | %cross | %cross %over | %comma %over | aside %over | %is %over | %over %over | %over %and %over | %over %between
 under -> %under | %comma %under | %is %under
 join -> %and | %plus | %comma | %slash | %comma %and | %or
 of -> %of | %between | null
@@ -56,6 +56,7 @@ mates -> mated            {% id %}
 crossbred -> bird tight bird        {% mating.crossbred %}
            | halves                  {% id %}
            | bird tight bird %cross {% mating.crossbred %}
+           | bird tight bird %cross sex {% mating.crossbredOfSex %} # a Leghorn/RIR cross hen
            | bird %outOf bird tight bird {% mating.childOf %}    # F1 hen from Delaware x NH
            | bird %outOf bird %by bird   {% mating.childOfBy %}  # pullet out of a Sussex hen by a RIR cock
            | %generation %of bird tight bird {% mating.generationOf %} # F2 of A x B
@@ -130,6 +131,9 @@ wanted -> %which bare                 {% wanted.whichBare %}     # which hens
         | %which matings              {% saying.askedMatings %}  # what does an RIR roo on BR hens give
         | %which %cross birds         {% wanted.whichCross %}    # what can I cross my RIR roo
         | %which %cross birds %over   {% wanted.whichCross %}    # ... with
+        | %which link %their          {% wanted.whatForHim %}    # who should I put under him
+        | %which %cross %their %over  {% wanted.whatForHim %}    # what do I breed her to
+        | %want birds                 {% wanted.mateFor %}       # a good match for my Brown Leghorn
         | %want bare                  {% wanted.wantBare %}      # need a rooster
         | %want bare link birds       {% wanted.wantFor %}       # need hens for my RIR
         | bare %forWhom birds             {% wanted.bareFor %}       # hens for a RIR roo?
@@ -137,7 +141,7 @@ wanted -> %which bare                 {% wanted.whichBare %}     # which hens
         | bare %forWhom %their            {% wanted.bareForGoal %}   # girls for him
         | %forWhom birds %which bare      {% wanted.forWhich %}      # for my RIR roo which hens
         | %which bare %want           {% wanted.whichWant %}     # which hens should I get
-bare -> sex | %number sex | %line sex | %which sex | %colour sex
+bare -> sex | %number sex | %line sex | %which sex | %colour sex | %of %my sex | %of %their sex
 link -> %forWhom | %over | %under | %want %forWhom | %over %over | %is %forWhom | %want
 
 # --- hatches told, and turns of a conversation ------------------------------------------------------------------------

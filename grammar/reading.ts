@@ -39,7 +39,7 @@ function clausesOf(tokens: readonly Token[]): readonly (readonly Token[])[] {
   for (const [i, each] of tokens.entries()) {
     const token = pointing(each, tokens[i + 1])
     if (token.type === 'stop') clauses.push([])
-    else if (isOfVerb(token, tokens[i + 1]) || isOfAll(tokens, i)) continue
+    else if (isOfVerb(token, tokens[i + 1]) || isOfAll(tokens, i) || isOfEggs(token, tokens[i - 1])) continue
     else if (token.type !== 'filler' && token.type !== 'unknown' && !isPronoun(token, clauses.at(-1)!.at(-1)))
       clauses.at(-1)!.push(token)
   }
@@ -59,6 +59,9 @@ export function isOfAll(tokens: readonly Token[], at: number): boolean {
   if (tokens[at - 2]?.type === 'over' || tokens[at - 2]?.type === 'under') return false
   return !['breed', 'family', 'colour', 'cock', 'hen', 'over', 'under', 'line'].includes(after?.type ?? '')
 }
+
+/** "how brown are the eggs": no colour of a bird. */
+const isOfEggs = (token: Token, before: Token | undefined): boolean => token.type === 'colour' && before?.word === 'how'
 
 /** "and if I put a Barred Rock cock on red hens?": a mating by itself, whatever was said before. */
 function withoutOpening(clause: readonly Token[]): readonly Token[] {

@@ -36,7 +36,13 @@ export type Saying = (
       readonly chicks: boolean
       readonly of: MatingSaid | BirdSaid
     }
-  | { readonly kind: 'wanted'; readonly bare?: BirdSaid; readonly for: Group; readonly firm: boolean }
+  | {
+      readonly kind: 'wanted'
+      readonly sex?: Sex
+      readonly bare?: BirdSaid
+      readonly for: Group
+      readonly firm: boolean
+    }
   | {
       readonly kind: 'told'
       readonly who: BirdSaid

@@ -357,7 +357,7 @@ export function sceneOf(
     matings: matings.map(({ first, second, said }) => orderOf(first, second, said)),
     birds: entries.filter(({ place }) => place === 'bird').map(bird),
     wanted: wanted.map(({ saying, for: birds }) => ({
-      sex: saying.bare && sexSaid(saying.bare),
+      sex: saying.sex ?? (saying.bare && sexSaid(saying.bare)),
       firm: saying.firm,
       for: birds.map(bird),
       colours: saying.bare !== undefined && isNamed(saying.bare),
@@ -372,16 +372,64 @@ export function sceneOf(
     tallies,
     changes,
     offspring,
-    aspects: unique([
-      ...tokens.flatMap((token, i) => (token.type === 'aspect' && !isSet(tokens, i) ? [token.aspect] : [])),
-      ...(laying ? (['eggs'] as const) : []),
-    ]),
+    aspects: unique([...aspectsOf(tokens), ...(laying ? (['eggs'] as const) : [])]),
     goals: unique(
       tokens.flatMap((token): readonly Goal[] =>
         token.type === 'goal' ? [token.goal] : token.type === 'sexlink' ? ['sexable'] : [],
       ),
     ),
   }
+}
+
+const ofColour = /(?:colou?r|shade|couleur|farbe|kleur|color)/u
+const ofLaying = /^(?:eggs?|lay|lays|laying)/u
+
+/** "and their eggs, what colour", "what colour will the daughters lay", "how brown are the eggs": of the shell, not of the chicks. */
+function isOfShell(tokens: readonly Token[], at: number): boolean {
+  const token = tokens[at]!
+  if (token.type !== 'aspect') return false
+  const asksColour = token.aspect === 'chicks' && ofColour.test(token.word)
+  const rest = tokens.slice(at + 1, at + 9)
+  const end = rest.findIndex(({ type }) => type === 'stop')
+  const after = end < 0 ? rest : rest.slice(0, end)
+  const laid = after.find((next) => next.type === 'aspect' && next.aspect === 'eggs')
+  const before = tokens
+    .slice(Math.max(0, at - 3), at)
+    .findLast(({ type }) => type !== 'filler' && type !== 'comma' && type !== 'and' && type !== 'is')
+  const between = laid ? after.slice(0, after.indexOf(laid)) : after
+  return (
+    asksColour &&
+    ((laid !== undefined && !between.some(({ type }) => type === 'comma' || type === 'and' || type === 'chick')) ||
+      (before?.type === 'aspect' && before.aspect === 'eggs' && ofLaying.test(before.word)))
+  )
+}
+
+/** "the red sort", "what sort for eggs". */
+const isNoun = (tokens: readonly Token[], at: number): boolean =>
+  ['close', 'stop', 'comma', 'forWhom', 'of'].includes(tokens[at + 1]?.type ?? 'stop') &&
+  ['breed', 'family', 'colour', 'which', 'sexlink', 'their', 'filler'].includes(tokens[at - 1]?.type ?? '')
+
+function aspectsOf(tokens: readonly Token[]): readonly Aspect[] {
+  const shades = tokens.some(
+    (token, at) =>
+      isOfShell(tokens, at) ||
+      (token.type === 'colour' &&
+        tokens[at - 1]?.word === 'how' &&
+        tokens.slice(at + 1, at + 5).some((next) => next.type === 'aspect' && next.aspect === 'eggs')),
+  )
+  // "the weight of a grown pullet"
+  const weighed = tokens.some((token) => token.type === 'aspect' && token.aspect === 'size')
+  return unique(
+    tokens.flatMap((token, at): readonly Aspect[] => {
+      if (token.type !== 'aspect' || isSet(tokens, at)) return []
+      if (isOfShell(tokens, at)) return ['shell']
+      if (token.word === 'sort' && isNoun(tokens, at)) return []
+      if (token.aspect === 'adults' && weighed) return []
+      return [
+        shades && token.aspect === 'eggs' && !/number|many|year|count|week/u.test(token.word) ? 'shell' : token.aspect,
+      ]
+    }),
+  )
 }
 
 /** "lavender x chocolate Orpington": the breed is told once, behind both. */

@@ -204,7 +204,7 @@ function money(text: string): { readonly value: number; readonly currency: strin
   const sign = /[£$€]/u.exec(text)?.[0]
   if (sign !== undefined) return { value: /k$/iu.test(text) ? value * 1000 : value, currency: currencies[sign] ?? sign }
   if (/\d\s?(?:p|pence)$/iu.test(text)) return { value: value / 100, currency: '£' }
-  if (/quid|gbp|sterling/iu.test(text)) return { value, currency: '£' }
+  if (/quid|gbp|sterling|pounds?/iu.test(text)) return { value, currency: '£' }
   if (/\d\s?(?:c|ct|cents?)$/iu.test(text)) return { value: value / 100, currency: '$' }
   return { value, currency: /eur/iu.test(text) ? '€' : '$' }
 }

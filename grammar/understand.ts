@@ -5,10 +5,10 @@ import { flockTold } from './flock/tell.ts'
 import { followUp } from './followUp.ts'
 import { normalise } from './normalise.ts'
 import { readingOf, type Reading } from './reading.ts'
-import { readContextMissing, readMissing, readNoise, readPhoto, readVague } from './read/askBack.ts'
+import { readContextMissing, readLooksOnly, readMissing, readNoise, readPhoto, readVague } from './read/askBack.ts'
 import { readCarrier } from './read/carrier.ts'
 import { readCross } from './read/cross.ts'
-import { readCourtesy, readIllnessOrLaw, readOffTopic } from './read/decline.ts'
+import { readAdvert, readCourtesy, readIllnessOrLaw, readOffTopic } from './read/decline.ts'
 import {
   readBasket,
   readBirdFact,
@@ -39,7 +39,13 @@ export type { Context } from './context.ts'
 
 const silent: Question = { kind: 'silent' }
 
-const isMated = (reading: Reading): boolean => isToldPair(reading) || pairsIn(reading).some(({ by }) => by === 'sex')
+const isMated = (reading: Reading): boolean =>
+  isToldPair(reading) || pairsIn(reading).some(({ by }) => by === 'sex') || isJoined(reading)
+/** "Barred Rock and Welsummer, sexable?": no word tells the sexes, but a mating is asked about. */
+const isJoined = (reading: Reading): boolean =>
+  pairsIn(reading).some(({ by }) => by === 'nothing') &&
+  reading.tokens.some(({ type }) => type === 'and' || type === 'plus') &&
+  reading.scene.aspects.some((aspect) => aspect === 'sexing' || aspect === 'chicks')
 
 /** Where no mating is told, a plain belief or rule comes first; where one is, it is answered. */
 const readTopicUnlessMated: Reader = (reading, context) => (isMated(reading) ? undefined : readTopic(reading, context))
@@ -73,10 +79,18 @@ const isDangling = (reading: Reading): boolean => {
 /** A mate that is plainly sought, for birds that are named, is not taken for talk of meat or money. */
 const readFirmPartners: Reader = (reading, context) =>
   !(isToldPair(reading) && reading.scene.wanted.every(({ sex }) => sex === undefined)) &&
-  reading.scene.wanted.some(({ firm, for: birds }) => firm && birds.some(({ named }) => named)) &&
+  (isFirm(reading) || isCockSought(reading)) &&
   !reading.has('father', 'carry', 'howManyHens')
     ? readPartners(reading, context)
     : undefined
+const isFirm = ({ scene }: Reading): boolean =>
+  scene.wanted.some(({ firm, for: birds }) => firm && birds.some(({ named }) => named))
+/** "need a rooster": one male is sought outright, for hens that are named. */
+const isCockSought = ({ scene, tokens }: Reading): boolean =>
+  scene.wanted.some(({ sex }) => sex === 'M') &&
+  scene.birds.some((bird) => bird.named && bird.ref.breed !== undefined && bird.sex !== 'M') &&
+  !scene.birds.some((bird) => bird.named && bird.sex === 'M') &&
+  tokens.some((token) => token.type === 'cock' && !token.many && !token.parent)
 
 /** In order: the first that claims the message has it. */
 /** A genotype that cannot be is told before anything else. */
@@ -113,6 +127,7 @@ const readers: readonly Reader[] = [
   readTopicUnlessMated,
   readCarrying,
   readTopicOfPair,
+  readLooksOnly,
   readCross,
   readStrategy,
   readFaintTopic,
@@ -123,6 +138,7 @@ const readers: readonly Reader[] = [
   readVigour,
   readDangling,
   readPhoto,
+  readAdvert,
   readMissing,
   readVague,
   readOffTopic,

@@ -81,6 +81,11 @@ export function varietiesOf(family: string, colours: readonly Colour[]): Varieti
       .toSorted((a, b) => a.colours.size - b.colours.size || rank(usual.names, a.name) - rank(usual.names, b.name))
       .map(({ name }) => name)
   const exact = having(colours)
+  const meant = having(colours.map((colour) => nearly[colour] ?? colour))[0]
+  const size = (name: string | undefined): number =>
+    members.find((variety) => variety.name === name)?.colours.size ?? Infinity
+  if (exact.length > 0 && size(exact[0]) > colours.length && size(meant) === colours.length)
+    return { names: [meant!], firm: true } // a yellow Orpington is a buff one, not a lemon cuckoo
   if (exact.length > 0) return narrowed(exact, members, colours.length)
   const near = having(colours.map((colour) => nearly[colour] ?? colour))
   if (near.length > 0) return { names: near.slice(0, 1), firm: true }

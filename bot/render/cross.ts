@@ -6,7 +6,7 @@ import { forms } from './chicks.ts'
 import { faint, line, numbered, strong } from './document.ts'
 import { eggCaseBlocks, shellHangs } from './eggCases.ts'
 import { hedged } from './hedged.ts'
-import { henAspects, henLine, isOfTheHen, lineNote, vigour } from './hen.ts'
+import { henAspects, henLine, henWords, isOfTheHen, lineNote, vigour } from './hen.ts'
 import { because, howToRead, later, otherWay, pens, reason, spoilers } from './signs.ts'
 import { matingName } from './birds.ts'
 import { capital } from './tame.ts'
@@ -87,6 +87,13 @@ function single(crossed: Crossed, asked: Asked, verdict: string): readonly Block
   return [...caseBlocks(crossed.cases, asked), ...otherWay(first.sexing), ...expected]
 }
 
+/** Where only the daughters are asked about, what each mating gives of that. */
+function ofDaughters({ cases }: Crossed, asked: Asked): string | undefined {
+  const hen = cases[0]?.hen
+  if (!hen || asked.aspects.length === 0 || !asked.aspects.every(isOfTheHen)) return undefined
+  return henWords(hen, asked.aspects, asked.manner.units)
+}
+
 /** One line each; the reasons once, where they were asked for. */
 function several({ crosses }: CrossAnswer, asked: Asked): readonly Block[] {
   const short = crosses.length > mostInFull
@@ -94,7 +101,10 @@ function several({ crosses }: CrossAnswer, asked: Asked): readonly Block[] {
   const why = wants(asked, 'why', 'more')
     ? [...reasons].filter(Boolean).map((words) => line(strong('Why: '), `${words}.`))
     : []
-  const told = crosses.map((one) => ({ name: capital(matingName(one.sire, one.dam)), words: inBrief(one, short) }))
+  const told = crosses.map((one) => ({
+    name: capital(matingName(one.sire, one.dam)),
+    words: ofDaughters(one, asked) ?? inBrief(one, short),
+  }))
   const once = [...new Map(told.map((one) => [one.name + one.words, one])).values()]
   return [numbered(once.map(({ name, words }) => [strong(name), `: ${words}`])), ...why]
 }

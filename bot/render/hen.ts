@@ -83,4 +83,8 @@ export const henAspects = (hen: Hen, asked: readonly Aspect[], units: Units, ver
     return words ? [line(words)] : []
   })
 
+/** All that was asked of them, in one line. */
+export const henWords = (hen: Hen, asked: readonly Aspect[], units: Units): string =>
+  asked.flatMap((aspect) => aspects[aspect]?.(hen, units) ?? []).join(' ')
+
 export const isOfTheHen = (aspect: Aspect): boolean => aspect in aspects

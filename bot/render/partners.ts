@@ -33,7 +33,8 @@ function reading(best: Choice | undefined): Document {
 export function partnersBlocks(answer: PartnersAnswer, asked: Asked): Document {
   const most = wants(asked, 'more') ? answer.best.length : usualChoices
   const several = answer.for.length > 1
-  const avoid = answer.avoid.slice(0, wants(asked, 'more', 'why') ? 9 : 2)
+  const named = answer.sire.length > 0 && answer.dam.length > 0 // the keeper's own choices: each is told of
+  const avoid = answer.avoid.slice(0, wants(asked, 'more', 'why') ? 9 : named ? 5 : 2)
   return [
     line(strong(capital(answer.summary))),
     ...(answer.best.length > 0

@@ -59,7 +59,11 @@ function beside(answer: Answer, asked: Asked): readonly Caution[] {
 /** At most one caution, unless welfare or everything was asked for. */
 function cautions(answer: Answer, asked: Asked): Document {
   const due = beside(answer, asked)
-  return due.slice(0, wants(asked, 'welfare', 'more') ? due.length : 1).map(({ text }) => line(text))
+  const said = 'summary' in answer ? answer.summary : ''
+  return due
+    .filter(({ text }) => text !== said)
+    .slice(0, wants(asked, 'welfare', 'more') ? due.length : 1)
+    .map(({ text }) => line(text))
 }
 
 const asides = (answer: Answer): Document =>

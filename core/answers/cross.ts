@@ -10,7 +10,7 @@ import { loci } from '../data/loci.ts'
 import { henSources } from '../hen/sources.ts'
 import type { Locus } from '../vocabulary.ts'
 import type { BirdRef, CrossQuestion } from '../question.ts'
-import { assumptionWords, birdsOf, uniqueSources } from './parts.ts'
+import { assumptionWords, birdsOf, fitting, uniqueSources } from './parts.ts'
 import { withRules } from './rulesBehind.ts'
 import { severalSummary } from './crossSeveral.ts'
 import { summaryOf } from './crossSummary.ts'
@@ -72,23 +72,32 @@ const onceEach = (cautions: readonly Caution[]): readonly Caution[] => [
   ...new Map(cautions.map((one) => [one.text, one])).values(),
 ]
 
+/** Asked first whether it does harm: what of the mating does, or that nothing known does. */
+const harmWords = (cautions: readonly Caution[]): string =>
+  fitting(
+    cautions.find(({ topic }) => topic === 'lethal' || topic === 'welfare')?.text ??
+      'No harm that I know of comes of this mating: no killer gene and no feather fault is doubled.',
+  )
+
 export function answerCross(question: CrossQuestion): CrossAnswer {
   const matings = question.matings.slice(0, mostMatings)
   const why = question.aspects.some((aspect) => aspect === 'why' || aspect === 'more')
   const crossed = matings.map(({ sire, dam }) => mate(sire, dam)).map((one) => (why ? withRules(one) : one))
   const summaries = crossed.map((one) => summaryOf(one, question.aspects))
+  const cautions = onceEach(crossed.flatMap((one, i) => crossCautions(one, matings[i]!, question.aspects)))
+  const harm = question.aspects[0] === 'welfare' ? harmWords(cautions) : undefined
   const named = crossed.map((_, i) => `${nameOfBird(matings[i]!.sire)} on ${nameOfBird(matings[i]!.dam)}`)
   const dropped = question.matings.length - matings.length
   return {
     kind: 'cross',
-    summary: crossed.length === 1 ? summaries[0]! : severalSummary(matings, crossed, named),
+    summary: harm ?? (crossed.length === 1 ? summaries[0]! : severalSummary(matings, crossed, named, question.aspects)),
     assumptions: [
       ...assumptionWords(question.assumed),
       ...takenForGranted(matings, crossed),
       ...(dropped > 0 ? [`only the first ${mostMatings} matings are answered`] : []),
     ],
     assumed: question.assumed,
-    cautions: onceEach(crossed.flatMap((one, i) => crossCautions(one, matings[i]!, question.aspects))),
+    cautions,
     sources: uniqueSources([...crossed.flatMap(sourcesOf), ...henSources(question.aspects)]),
     ...birdsOf({ sire: matings.map(({ sire }) => sire), dam: matings.map(({ dam }) => dam) }),
     crosses: crossed,

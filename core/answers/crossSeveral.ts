@@ -1,6 +1,7 @@
 // core/answers/crossSeveral.ts: several matings in one line: their verdicts, or where two lines of a breed differ and where not.
 import type { Crossed } from '../answer.ts'
-import type { BirdRef } from '../question.ts'
+import type { Aspect, BirdRef } from '../question.ts'
+import { asksOfHenOnly, henPhrase } from './henSummary.ts'
 import { fitting } from './parts.ts'
 
 type Mating = { readonly sire: BirdRef; readonly dam: BirdRef }
@@ -33,7 +34,17 @@ export function severalSummary(
   matings: readonly Mating[],
   crossed: readonly Crossed[],
   named: readonly string[],
+  aspects: readonly Aspect[] = [],
 ): string {
+  const hens = crossed.map(({ cases }) => cases[0]?.hen)
+  if (asksOfHenOnly(aspects) && hens.every((hen) => hen != null)) {
+    const told = crossed.map((_, i) => `${named[i]}: ${henPhrase(hens[i]!, aspects)}`)
+    return fitting(
+      `Daughters of ${told.join('. Of ')}.`,
+      `Daughters: ${hens.map((hen, i) => `${i + 1} ${henPhrase(hen, aspects.slice(0, 1))}`).join('; ')}.`,
+      'The daughters, mating by mating:',
+    )
+  }
   if (linesDiffer(matings, crossed)) {
     const hens = `the hens differ: perhaps ${crossed.map(eggsOf).join(' against ')} eggs in the first year`
     return fitting(

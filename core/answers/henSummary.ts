@@ -28,7 +28,7 @@ const phrases: Partial<Record<Aspect, (hen: Hen) => string>> = {
   eggs: (hen) =>
     `perhaps ${toFive(hen.eggsFirstYear.low)} to ${toFive(hen.eggsFirstYear.high)} eggs in their first year, ${shellWords(hen)}`,
   shell: (hen) => `${shellWords(hen)} eggs`,
-  size: (hen) => `about ${kg(hen.bodyWeightKg.likely)} grown`,
+  size: (hen) => `about ${kg(hen.bodyWeightKg.likely)} grown, their brothers ${kg(hen.cockWeightKg.likely)}`,
   temper: (hen) => hen.temper,
   broody: (hen) => hen.broody.words,
   hardiness: ({ hardiness }) => `cold ${hardiness.cold}, heat ${hardiness.heat}`,
@@ -40,6 +40,13 @@ const phrases: Partial<Record<Aspect, (hen: Hen) => string>> = {
 /** True where nothing but the daughters is asked about. */
 export const asksOfHenOnly = (aspects: readonly Aspect[]): boolean =>
   aspects.length > 0 && aspects.every((aspect) => aspect in phrases)
+
+/** What was asked of one kind of daughters among several, in a few words. */
+export const henPhrase = (hen: Hen, aspects: readonly Aspect[]): string =>
+  aspects
+    .slice(0, 2)
+    .flatMap((aspect) => phrases[aspect]?.(hen) ?? [])
+    .join('; ')
 
 /** 'Daughters: perhaps 210 to 300 eggs in their first year, brown; calm.' Fewer phrases where all do not fit. */
 export function henSummary(hen: Hen, aspects: readonly Aspect[]): string {
@@ -66,6 +73,11 @@ export function shellSummary(cases: readonly Case[], aspects: readonly Aspect[])
   if (told.length < 2 || told.some(([given]) => given === '')) return undefined
   const many = (share: number): string =>
     share < 0.005 ? 'none' : shareWords(plainShare(share) ?? (share > 0.99 ? 1 : share))
+  const shares = new Set(told.map(([, one]) => many(blueShare(one))))
+  if (shares.size === 1)
+    return fitting(
+      `Blue, green or olive shells: ${many(blueShare(told[0]![1]))} of the daughters, whatever ${told[0]![0].startsWith('the cock') ? 'he carries' : 'the hens carry'}.`,
+    )
   const clauses = told.map(([given, one], at) => `${many(blueShare(one))} if ${shortened(given, at)}`)
   return fitting(
     `Blue, green or olive shells: ${clauses.join(', ')}.`,

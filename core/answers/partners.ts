@@ -77,7 +77,10 @@ export function answerPartners(question: PartnersQuestion): PartnersAnswer {
     assumed: question.assumed,
     cautions: sexed ? cautionFor(['surplusMales']) : [],
     sources: uniqueSources(signs.map(({ basis, status }) => ({ ref: basis, status }))),
-    ...birdsOf({ [question.wanted === 'F' ? 'sire' : 'dam']: question.for }),
+    ...birdsOf({
+      [question.wanted === 'F' ? 'sire' : 'dam']: question.for,
+      [question.wanted === 'F' ? 'dam' : 'sire']: question.among,
+    }),
     goal: goals,
     for: question.for.map(seenBird),
     best,

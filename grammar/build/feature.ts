@@ -79,7 +79,9 @@ export const fromEgg = ([from, egg]: [Token, Token], _at: number, reject: Reject
 /** "blue egg rooster". */
 export const eggBird = (words: Words, _at: number, reject: Reject): Made | Reject => {
   const tokens = tokensIn(words)
-  return isShell(tokens[0]) && tokens[1]?.gap === false ? { ...spanOf(tokens), parts: tokens } : reject
+  return isShell(tokens[0]) && tokens[1]?.gap === false && !/^la(?:y|id)/u.test(tokens[0]?.word ?? '')
+    ? { ...spanOf(tokens), parts: tokens }
+    : reject
 }
 
 /** ", s+/s+ Co/Co". */

@@ -39,7 +39,7 @@ const isWeak = (joint: Words): boolean =>
 /** "a RIR and BR cross if": a verb has its bird right behind it. */
 const isNoun = (joint: Words, next: BirdSaid): boolean => {
   const word = tokensIn(joint).find(({ type }) => type === 'cross')
-  return word !== undefined && next.at - word.end > 3
+  return word !== undefined && next.at - (tokensIn(joint).at(-1)?.end ?? word.end) > 3
 }
 /** A comb is said of a bird and is none. */
 const canMate = (bird: BirdSaid): boolean =>
@@ -84,8 +84,18 @@ function mate(
 }
 
 type Joined = [Mated, Words, Mated]
+/** "a Leghorn/RIR cross hen": one bird of that cross. */
+const isOneCross = ([left, joint, right]: Joined): boolean => {
+  const joints = tokensIn(joint)
+  return (
+    ('first' in left || sexOfGroup(groupOf(left)) === undefined) &&
+    joints.length === 1 &&
+    joints[0]!.type === 'cross' &&
+    groupOf(right).every((bird) => !isNamed(bird))
+  )
+}
 export const maleFirst = ([left, joint, right]: Joined, _at: number, reject: Reject): Made =>
-  mate(left, joint, right, 'male first') ?? reject
+  isOneCross([left, joint, right]) ? reject : (mate(left, joint, right, 'male first') ?? reject)
 export const femaleFirst = ([left, joint, right]: Joined, _at: number, reject: Reject): Made =>
   mate(left, joint, right, 'female first') ?? reject
 /** "cross RIR with Delaware". */
@@ -172,6 +182,13 @@ export const halvesJoined = (
   at: number,
   reject: Reject,
 ): Made => halves([half, sire, other, dam], at, reject)
+
+/** "a Leghorn/RIR cross hen". */
+export const crossbredOfSex = (
+  [sire, joint, dam, , sex]: [BirdSaid, Words, BirdSaid, Token, Words],
+  _at: number,
+  reject: Reject,
+): Made => crossOf(sire, joint, { ...dam, parts: [...dam.parts, ...tokensIn(sex)] }) ?? reject
 
 type ChildOf = [BirdSaid, Token, BirdSaid, Words, BirdSaid]
 /** "F1 hen from Delaware x NH". */

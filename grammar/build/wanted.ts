@@ -43,6 +43,18 @@ export const whichCross = ([which, , birds]: [Token, Token, Group, ...unknown[]]
 /** "what to put over my Rocks". */
 export const whatFor = ([which, link, birds]: [Token, Words, Group], _at: number, reject: Reject): Saying | Reject =>
   isApart(link) ? reject : wanted(which, [], birds, true)
+/** "what do I breed him to", "who should I put under her": the other sex than the word points to. */
+export const whatForHim = (words: readonly Words[]): Saying => {
+  const all = words.flatMap(tokensIn)
+  const him = all.some(({ word }) => /^(?:he|him|his)$/u.test(word))
+  const her = all.some(({ word }) => /^(?:she|her|hers)$/u.test(word))
+  return { ...wanted(all, [], [], true), ...(him ? { sex: 'F' as const } : her ? { sex: 'M' as const } : {}) }
+}
+/** "a good match for my Brown Leghorn": somebody is sought for him. */
+export const mateFor = ([want, birds]: [Token, Group], _at: number, reject: Reject): Saying | Reject =>
+  /\b(?:match|mate|partner|pair|match up)/u.test(want.word) && want.word.endsWith(' for')
+    ? wanted(want, [], birds, true)
+    : reject
 export const wantBare = ([want, bare]: [Token, Words]): Saying => wanted(want, bare, [], false)
 export const wantFor = ([want, bare, , birds]: [Token, Words, Words, Group]): Saying => wanted(want, bare, birds, true)
 /** "hens for sexable chicks", "girls for him". */

@@ -18,6 +18,20 @@ const ask = (
   ...commonOf(reading),
 })
 
+/** "the big red one and the speckled one": birds by their looks, and no breed. */
+export const readLooksOnly: Reader = (reading) => {
+  const { scene, tokens } = reading
+  const isPointed = ({ saidOf }: Bird): boolean =>
+    saidOf.parts.some(({ type, word }) => type === 'colour' && word.endsWith(' ones')) &&
+    saidOf.parts.every(({ type }) => type === 'colour' || type === 'filler' || type === 'my')
+  const birds = [...scene.birds, ...scene.matings.flatMap(({ sires, dams }) => [...sires, ...dams])]
+  const pointed = birds.filter(isPointed)
+  const named = tokens.some(({ type }) => type === 'breed' || type === 'family' || type === 'gene')
+  return pointed.length > 1 && pointed.length === birds.length && !named
+    ? ask(reading, 'birds', refsOf(pointed))
+    : undefined
+}
+
 /** A picture, or words that point at something unseen. */
 export const readPhoto: Reader = (reading) =>
   reading.has('photo') && (reading.asks || reading.has('question'))
@@ -42,6 +56,14 @@ export const readMissing: Reader = (reading) => {
   if (scene.wanted.some(({ firm }) => firm) && (reading.asks || reading.has('question')))
     return ask(reading, 'birds', refsOf(birds))
   const [only, ...rest] = birds
+  const mates = [...scene.birds, ...scene.matings.flatMap(({ sires, dams }) => [...sires, ...dams])]
+  if (
+    only?.sex &&
+    rest.length === 0 &&
+    scene.matings.length > 0 &&
+    mates.some(({ sex }) => sex !== undefined && sex !== only.sex)
+  )
+    return ask(reading, 'other-bird', refsOf(birds), only.said) // "a Marans cock over my hens"
   if (only && rest.length === 0 && only.others.length > 0) return whichOne(reading, only)
   if (birds.length === 1) return ask(reading, 'other-bird', refsOf(birds), birds[0]!.said)
   if (birds.length > 1) return ask(reading, 'which-is-male', refsOf(birds).slice(0, 6))
@@ -55,7 +77,7 @@ export const readMissing: Reader = (reading) => {
 }
 
 const vague =
-  /^(?:this|that|these|those|it|its|them|they|one|ones|the|two|both|him|her|he|she|with|and|or|is|are|was|will|would|can|could|should|do|does|i|we|you|what|whats|which|who|how|about|work|works|chicks?|babies|offspring|good|ok|okay|best|better|get|put|use|be|a|an|to|on|of|then|so|for|please|any|cross|mix|my|our|bad)$/u
+  /^(?:this|that|these|those|it|its|them|they|one|ones|the|two|both|him|her|he|she|with|and|or|is|are|was|will|would|can|could|should|do|does|i|we|you|what|whats|which|who|how|about|work|works|chicks?|babies|offspring|good|ok|okay|best|better|get|put|use|be|a|an|to|on|of|then|so|for|please|any|cross|mix|my|our|bad|give|gives|me|us|do|have|make|makes|produce|together|breeding|breed|for|if|now|pair|birds?|when|worth|it|there|something|these)$/u
 
 /** "will it work", "can I cross the two", "my rooster and my hens, what will I get". */
 export const readVague: Reader = (reading) => {

@@ -53,7 +53,8 @@ function carriesDominantWhite({ ref }: Bird): boolean {
 }
 
 /** Does a bird show it, by the words said of it? */
-function shows({ saidOf, ref }: Bird, { allele, locus }: Trait): boolean | undefined {
+function shows({ saidOf, ref, sex }: Bird, { allele, locus }: Trait): boolean | undefined {
+  if (locus === 'O' && sex === 'M') return undefined // a cock lays nothing that shows it
   const said = traitsIn(saidOf.parts.filter(({ type }) => type === 'colour' || type === 'trait'))
   if (said.some((id) => traits[id]?.allele === allele)) return true
   const breed = ref.breed === undefined ? undefined : breedNamed(ref.breed)

@@ -73,7 +73,10 @@ const goalOfName: Readonly<Record<string, Goal>> = {
 const goalsOfProducts = ({ birds, matings }: Reading['scene']): readonly Goal[] => {
   const all = [...birds, ...matings.flatMap(({ sires, dams }) => [...sires, ...dams])]
   if (all.every(isProduct)) return []
-  return all.filter(isProduct).map(({ ref }) => goalOfName[ref.breed ?? ''] ?? 'sexable')
+  const kept = new Set(all.filter((bird) => !isProduct(bird)).map(({ ref }) => ref.breed)) // spoken of again: it is there already
+  return all
+    .filter((bird) => isProduct(bird) && !kept.has(bird.ref.breed))
+    .map(({ ref }) => goalOfName[ref.breed ?? ''] ?? 'sexable')
 }
 
 /** What is wanted of a choice: the goals told, and the aspects that are goals too. */

@@ -69,13 +69,21 @@ export function crossOf(pairs: readonly Pair[], reading: Reading, more: readonly
   const told = pairs.map((pair) => toldOf(pair, reading))
   const turned = bothWays(reading) && told.length === 1 ? told.map(({ sire, dam }) => ({ sire: dam, dam: sire })) : []
   const birds = pairs.flatMap(({ sire, dam }) => [sire, dam])
+  const aspects = aspectsOf(reading)
   return {
     kind: 'cross',
     matings: [...told, ...turned],
-    aspects: aspectsOf(reading),
+    aspects:
+      birds.every(isOfEggColour) && aspects.length > 0 && aspects.every((one) => one === 'shares')
+        ? ['shell']
+        : aspects,
     ...commonOf(reading, birds, [...pairs.flatMap(maleFirst).slice(0, 2), ...more]),
   }
 }
+
+/** Easter Eggers and the like: of them shares are of shells. */
+const isOfEggColour = ({ ref }: Bird): boolean =>
+  /^(?:Easter|Olive) Egger$|-egg layer$|from a .* egg$/u.test(ref.breed ?? '')
 
 const faultIn = (pairs: readonly Pair[]): Question | undefined => {
   const fault = pairs.flatMap(({ sire, dam }) => [sire.fault, dam.fault]).find((found) => found !== undefined)
@@ -110,6 +118,7 @@ const asksWay = ({ words, scene }: Reading): boolean =>
 
 /** "are Cuckoo Marans autosexing like Legbars", "does a RIR/Sussex mix breed true": two birds, and no mating of them. */
 const isNoMating = ({ words, has, scene }: Reading): boolean =>
+  words.some((word) => /^(?:mean|means|meaning)$/u.test(word)) ||
   has('trueBreeding', 'inbreeding') ||
   (scene.matings.length === 0 &&
     /\b(?:does|do) (?:(?:a|an|the|my) )?[\w ]{3,40}\b(?:lay|lays|weigh|eat|live|get)\b/u.test(words.join(' ')) &&
@@ -117,6 +126,11 @@ const isNoMating = ({ words, has, scene }: Reading): boolean =>
   (has('define', 'question', 'claim') &&
     words.some((word) => /^(?:like|than|similar)$/u.test(word)) &&
     !words.includes('look'))
+
+/** "what does wheaten mean on a Marans": a word of the breed. */
+const isWordOf = ({ sire }: Pair, { words }: Reading): boolean =>
+  words.some((word) => /^(?:mean|means|meaning)$/u.test(word)) &&
+  sire.saidOf.parts.every(({ type }) => type === 'colour' || type === 'trait')
 
 /** Most readings that are offered. */
 const mostOptions = 5
@@ -234,6 +248,7 @@ export const readCross: Reader = (reading) => {
   if (fault) return fault
   if (pairs.length === 1) {
     if (only.by === 'nothing' && isNoMating(reading)) return undefined
+    if (only.by === 'order' && isWordOf(only, reading)) return undefined
     if (only.by === 'nothing' && asksWay(reading)) return crossOf([only, swapped(only)], reading)
     if (only.by === 'nothing') return whichIsMale(only, reading)
     if (onlyOfDaughters(reading) || knowsGenes(only) || isOfForm(reading)) return crossOf(pairs, reading)

@@ -1,5 +1,6 @@
 // grammar/read/decline.ts: spoken to, but not this bot's work: illness, law, pictures, thanks, and what has nothing to do with chicks.
 import { commonOf, isSolid, type Reader } from './common.ts'
+import { isAdvert } from './lines.ts'
 import { isToldPair, pairsIn } from './pairs.ts'
 import type { Reading } from '../reading.ts'
 import type { DeclineQuestion } from '../../core/question.ts'
@@ -49,6 +50,12 @@ export const readCourtesy: Reader = (reading) => {
     ? declineOf(reading, 'thanks')
     : undefined
 }
+
+/** "selling five pullets, collect only". */
+export const readAdvert: Reader = (reading) =>
+  isAdvert(reading) && !isToldPair(reading) && reading.scene.wanted.every(({ firm }) => !firm)
+    ? declineOf(reading, 'off-topic')
+    : undefined
 
 /** Nothing of matings, genes or chicks in it. */
 export const readOffTopic: Reader = (reading) => declineOf(reading, 'off-topic')

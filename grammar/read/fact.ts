@@ -327,10 +327,18 @@ export const readKin: Reader = (reading) =>
     ? factOf(reading, 'inbreeding', birdsIn(reading))
     : undefined
 
+/** "the best coop paint": no word of fowl beside it. */
+const isOtherBusiness = (reading: Reading): boolean =>
+  reading.has('offTopic') &&
+  birdsIn(reading).length === 0 &&
+  !reading.has('genetics', 'carry', 'hatch', 'claim') &&
+  reading.tokens.every(({ type }) => !['cock', 'hen', 'chick', 'gene', 'trait', 'sexlink', 'goal'].includes(type)) &&
+  !reading.scene.aspects.some((aspect) => aspect === 'eggs' || aspect === 'sexing' || aspect === 'shell')
+
 /** A belief or a rule that the words plainly point to. */
 export const readTopic: Reader = (reading) => {
   const topic = topicOf(reading, surely)
-  return topic === undefined ? undefined : factOf(reading, topic, birdsIn(reading))
+  return topic === undefined || isOtherBusiness(reading) ? undefined : factOf(reading, topic, birdsIn(reading))
 }
 
 /** Hearsay is answered as such, whatever else it is about. */
@@ -345,7 +353,7 @@ export const readHearsay: Reader = (reading, context) => {
 /** The same where the words point less plainly, but knowledge is asked for. */
 export const readFaintTopic: Reader = (reading) => {
   const topic = isKnowledge(reading) ? topicOf(reading, perhaps) : undefined
-  return topic === undefined ? undefined : factOf(reading, topic, birdsIn(reading))
+  return topic === undefined || isOtherBusiness(reading) ? undefined : factOf(reading, topic, birdsIn(reading))
 }
 
 /** "silkie rooster good?": nothing is said of what for. */
@@ -393,7 +401,7 @@ export const readBirdFact: Reader = (reading) => {
   if (locus !== undefined) return factOf(reading, 'locus', [], locus)
   const described = reading.scene.birds.filter((bird) => bird.named && bird.ref.breed !== undefined)
   const spoken = colourLocus(reading)
-  if (described.length === 0 || !isOfFowl(reading)) return undefined
+  if (described.length === 0 || !isOfFowl(reading) || isOtherBusiness(reading)) return undefined
   return factOf(reading, spoken === undefined ? 'bird' : 'locus', described, spoken)
 }
 
@@ -408,9 +416,20 @@ const isOfFowl = ({ has, words, asks }: Reading): boolean =>
       ),
     ))
 
+/** "are Delawares barred": asked of the bird, not said of it. */
+function askedOfBird({ tokens, words }: Reading): string | undefined {
+  const isAsked = /^(?:is|are|does|do|would|isnt|arent|so)$/u.test(words[0] ?? '')
+  const named = tokens.findIndex(({ type }) => type === 'breed' || type === 'family')
+  const last = tokens.findLast(({ type }) => type !== 'stop' && type !== 'filler')
+  if (!isAsked || named < 0 || last?.type !== 'colour' || last.at < tokens[named]!.at) return undefined
+  return traits[traitsIn([last])[0] ?? '']?.locus
+}
+
 /** "is a Buff Orpington silver or gold": a locus named by its colours. */
 function colourLocus(reading: Reading): string | undefined {
   const { tokens } = reading
+  const asked = askedOfBird(reading)
+  if (asked !== undefined) return asked
   const loose = tokens.filter(
     (token) =>
       token.type === 'colour' &&

@@ -9,7 +9,7 @@ import type { HatchQuestion } from '../../core/question.ts'
 type Token = Reading['tokens'][number]
 
 export const isEgg = (token: Token): boolean =>
-  (token.type === 'aspect' && token.aspect === 'eggs') ||
+  (token.type === 'aspect' && token.aspect === 'eggs' && !token.word.startsWith('lay')) ||
   token.word === 'eggs' ||
   token.word === 'egg' ||
   /eggs?$/u.test(token.word)
@@ -50,7 +50,7 @@ function sexesCounted(reading: Reading): Pick<HatchQuestion, 'males' | 'chicks'>
   }
   const males = numberBefore(reading, isMale, 2)
   const females = numberBefore(reading, isPullet, 2)
-  const all = numberBefore(reading, isChick, 2)
+  const all = numberBefore(reading, isChick, 4)
   if (males !== undefined && females !== undefined && females <= 200 && males + females > 0)
     return { males, chicks: males + females }
   if (males !== undefined && all !== undefined && all >= males) return { males, chicks: all }
@@ -68,7 +68,11 @@ function eggsAfterSet({ tokens }: Reading): number | undefined {
 }
 /** "incubator full of 48": the only number there is. */
 function eggsInside({ tokens, words }: Reading): number | undefined {
-  const numbers = tokens.flatMap((token) => (token.type === 'number' && !token.percent ? [token.value] : []))
+  const numbers = tokens.flatMap((token, i) =>
+    token.type === 'number' && !token.percent && !isPulletsWanted(tokens[i + 1] ?? token, i + 1, tokens)
+      ? [token.value]
+      : [],
+  )
   return numbers.length === 1 && words.some((word) => /^(?:incubator|bator|ebay)$/u.test(word)) ? numbers[0] : undefined
 }
 const eggsIn = (reading: Reading): number | undefined =>
@@ -90,9 +94,16 @@ const isRatio = (reading: Reading): boolean =>
   numberBefore(reading, isPullet, 2) !== undefined &&
   !reading.has('hatch', 'outcome', 'sexRatio') &&
   !reading.tokens.some(({ type }) => type === 'breed' || type === 'family' || type === 'chick')
-const isOfLaying = ({ words, scene }: Reading): boolean =>
+const isOfLaying = ({ words, has, tokens, scene }: Reading): boolean =>
   !scene.aspects.includes('maturity') &&
-  words.some((word) => /^(?:lay|lays|year|yearly|annually|weekly|daily)$/u.test(word))
+  words.some(
+    (word, i) =>
+      /^(?:lay|lays|year|yearly|annually|weekly|daily)$/u.test(word) &&
+      !/^(?:next|this|coming)$/u.test(words[i - 1] ?? ''),
+  ) && !(has('set') && (has('dates') || words.includes('when') || has('shipped') || tokens.some(isPulletsWanted)))
+/** "8 laying hens" is a number of pullets. */
+const isPulletsWanted = (token: Token, at: number, all: readonly Token[]): boolean =>
+  token.type === 'hen' && all.slice(Math.max(0, at - 2), at).some(({ type }) => type === 'number')
 
 /** "if I set eggs on 1 Feb when will they lay": the day is told, the days after it are asked. */
 const isOfDays = (reading: Reading, today: string | undefined): boolean =>

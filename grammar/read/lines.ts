@@ -90,7 +90,7 @@ function isChoice(reading: Reading): boolean {
   const breeds = new Set(comparedIn(reading).map(({ ref }) => ref.breed))
   return (
     breeds.size > 1 &&
-    words.some((word) => /^(?:or|vs|versus)$/u.test(word)) &&
+    words.some((word) => /^(?:or|vs|versus|than)$/u.test(word)) &&
     (goalsOf(reading).some((goal) => goal !== 'sexable' && !goal.endsWith('-eggs')) ||
       reading.scene.aspects.includes('eggs')) &&
     !tokens.some(({ type }) => ['cock', 'chick', 'over', 'under', 'cross', 'together', 'sexlink'].includes(type)) &&
@@ -183,7 +183,7 @@ export function topicOf(reading: Reading): LinesQuestion['topic'] | undefined {
 }
 
 /** Something is for sale, or sought: nothing is asked of the bot. */
-const isAdvert = ({ has, asks, words }: Reading): boolean => {
+export const isAdvert = ({ has, asks, words }: Reading): boolean => {
   const quiet = !asks && !has('question')
   const sought = words.some((word) => /^(?:best|better|most|least|cheapest|which|what)$/u.test(word))
   const sale = (has('offTopic') || words.some((word) => /^(?:sold|selling|sale)$/u.test(word))) && !sought

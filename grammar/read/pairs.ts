@@ -93,6 +93,12 @@ function ofCross(bird: Bird): readonly Pair[] {
   ]
 }
 
+/** Only what a hen does is asked: of a cross-bred hen that is what her parents give. */
+const isOfLaying = ({ aspects, birds }: Scene): boolean =>
+  aspects.length > 0 &&
+  aspects.every((aspect) => /^(?:eggs|shell|size|temper|broody|hardiness|feed|maturity)$/u.test(aspect)) &&
+  birds.every(({ sex }) => sex !== 'M')
+
 /** "does she carry blue": no bird beside the one it points to. */
 const isPronoun = ({ saidOf }: Bird): boolean =>
   saidOf.carried.length > 0 &&
@@ -120,7 +126,7 @@ function implied(scene: Scene, words: readonly string[]): readonly Pair[] {
   if (females.length > 0 && open.length > 0 && open.every(({ ref }) => ref.breed === open[0]!.ref.breed))
     return pair(open, females, 'sex')
   const [only] = birds
-  if (birds.length === 1 && only?.ref.cross && only.sex === undefined) return ofCross(only)
+  if (birds.length === 1 && only?.ref.cross && (only.sex === undefined || isOfLaying(scene))) return ofCross(only)
   if (
     males.length + females.length === 0 &&
     open.length === 2 &&

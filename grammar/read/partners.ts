@@ -3,6 +3,7 @@ import { commonOf, goalsOf, isHybrid, isProduct, isSolid, refsOf, type Reader } 
 import { isToldPair } from './pairs.ts'
 import type { Bird } from '../bird.ts'
 import type { Reading } from '../reading.ts'
+import type { Token } from '../token.ts'
 import type { PartnersQuestion, Question } from '../../core/question.ts'
 import type { Sex } from '../../core/vocabulary.ts'
 
@@ -15,7 +16,7 @@ function soughtIn(reading: Reading): Sought | undefined {
   const { scene } = reading
   const isTold = isToldPair(reading)
   const seeking = scene.wanted.find(({ firm }) => firm) ?? scene.wanted[0]
-  if (!seeking) return isTold ? undefined : bestFor(reading)
+  if (!seeking) return isTold ? undefined : (bestFor(reading) ?? oneCockFor(reading))
   const mated = scene.matings.flatMap(({ sires, dams }) => [...sires, ...dams])
   const birds = [...seeking.for, ...scene.birds.filter((bird) => !seeking.for.includes(bird)), ...mated].filter(
     (bird, _, all) => isSolid(bird) && !(isProduct(bird) && all.some((other) => !isHybrid(other))),
@@ -48,6 +49,23 @@ function bestFor({ scene, has }: Reading): Sought | undefined {
     : undefined
 }
 
+/** "3 Barred Rocks, 2 Delawares. one rooster for all?", "Jersey Giant hens. sire?": birds of his own, and a lone word for the mate. */
+function oneCockFor({ scene, tokens, has }: Reading): Sought | undefined {
+  const own = scene.birds.filter((bird) => isSolid(bird) && !isProduct(bird))
+  const [sex, ...others] = [...new Set(own.flatMap((bird) => bird.sex ?? []))]
+  if (own.length === 0 || others.length > 0 || has('father', 'carry', 'photo')) return undefined
+  const wanted = opposite(sex ?? 'F')
+  const isMate = (token: Token | undefined): boolean => token?.type === (wanted === 'M' ? 'cock' : 'hen')
+  const lone = tokens.some((token, i) => {
+    const [before, after] = [tokens[i - 1], tokens[i + 1]]
+    const stands = before === undefined || before.type === 'stop' || before.type === 'comma'
+    return isMate(token) && stands && after?.type === 'stop' && after.asks
+  })
+  const one = tokens.some((token, i) => token.type === 'number' && token.value === 1 && isMate(tokens[i + 1]))
+  const goals = scene.goals.length > 0 || scene.aspects.includes('sexing')
+  return lone || (one && own.length > 1 && goals && wanted === 'M') ? { own, wanted, among: [] } : undefined
+}
+
 const once = (birds: readonly Bird[]): readonly Bird[] => [
   ...new Map(
     birds.map((bird) => [JSON.stringify([bird.ref.breed, bird.ref.line, bird.ref.genotype, bird.ref.cross]), bird]),
@@ -62,8 +80,8 @@ function sexWanted(told: readonly Bird[], all: readonly Bird[]): Sex | undefined
 
 /** "i want pullets": the chicks, unless there is a cock and no hen. With hens of his own, a cock is looked for. */
 function weakly(own: readonly Bird[], sex: Sex): Sought | undefined {
-  if (own.some((bird) => bird.sex === opposite(sex))) return { own, wanted: sex, among: [] }
-  return { own, wanted: sex === 'F' ? 'M' : 'F', among: [] }
+  if (own.some((bird) => bird.sex === opposite(sex)) || sex === 'M') return { own, wanted: sex, among: [] }
+  return { own, wanted: 'M', among: [] }
 }
 
 /** Eggs a year that are wanted at least: a number of that size beside eggs. */

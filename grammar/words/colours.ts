@@ -2,7 +2,7 @@
 
 export const colourWords = {
   black:
-    'black, black based, solid black, blacks, blk, blck, blak, noir, noire, schwarz, schwarze, schwarzer, zwart, zwarte, negro, negra, preto, preta, sort',
+    'black, black based, solid black, blacks, blk, blck, blak, noir, noire, schwarz, schwarze, schwarzer, zwart, zwarte, negro, negra, preto, preta',
   blue: 'blue, blues, blu, bleu, bleue, blau, blaue, blauer, blauw, blauwe, azul',
   splash: 'splash, splashes, splashed, spash, splsh',
   lavender:
@@ -13,7 +13,7 @@ export const colourWords = {
   khaki: 'khaki',
   white: 'white, whites, wht, whte, whit, weiss, weisse, weisser, witte, blanc, blanche, blanco, blanca',
   red: 'red, red based, reds, rd, redd, rot, rote, roter, rood, rode, rouge, rojo, roja, reddish, brick red, mahogany, brick',
-  buff: 'buff, buffs, buf, fauve, gelbe, gele',
+  buff: 'buff, buffs, buf, fauve, gelb, gelbe, gelber, gelben, geel, gele, leonado, leonada, ocre',
   gold: 'gold, golden, goldens, golds, gld, dore, doree, goud, dorado',
   silver: 'silver, sliver, silvers, slvr, silber, zilver, argente, argentee, plata',
   laced: 'laced, lace, lacing, laces, lased, layced, gesaeumt, gesaumt, gezoomd, maille',
@@ -33,7 +33,7 @@ export const colourWords = {
   speckled: 'speckled, speckle, speckledy, speckles, spekled, speckeled, tricolour',
   light: 'light, hell, lite, lt, licht, lights, helle, herminee, hermine',
   dark: 'dark, drk, dk, darks, donker, dunkel',
-  yellow: 'yellow, yellows, lemon, yellowish, blonde, blond, jaune, geel, amarillo, gelb',
+  yellow: 'yellow, yellows, lemon, yellowish, blonde, blond, jaune, amarillo',
   pale: 'pale, paler, cremy, off white, straw, light coloured, light colored, creamy white',
   chipmunk: 'chipmunk, chipmunks, chipmunk stripes, chipmunky, striped chipmunk, wild type, wildtype',
   ginger: 'ginger, orange, rusty, rust, tan, fawn',

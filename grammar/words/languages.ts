@@ -42,7 +42,7 @@ export const languages: Readonly<Record<'de' | 'nl' | 'fr' | 'es' | 'it' | 'pt' 
     sexing:
       'geschlecht, geschlechter, geschlecht erkennen, unterscheiden, kennfarbig, kennfarbige, kennfarbigkeit, sexen, geschlechtsbestimmung, hahn oder henne, kennhühner, am ersten tag',
     chicks: 'farbe, farben, welche farbe, aussehen, kükenfarbe, sehen aus, küken aussehen, wie sehen',
-    eggs: 'eier, legeleistung, legen, ei',
+    eggs: 'eier, legeleistung, legen, ei, legt, gelegt',
     shell: 'eierfarbe, eifarbe, welche eierfarbe, schalenfarbe',
     reverse: 'umgekehrt, andersrum, anders herum, andersherum',
     why: 'warum, wieso, weshalb',
@@ -65,7 +65,7 @@ export const languages: Readonly<Record<'de' | 'nl' | 'fr' | 'es' | 'it' | 'pt' 
     is: 'zijn, worden, wordt',
     sexing: 'geslacht, geslachten, sexen, seksen, verschil zien, onderscheiden, haan of hen, geslacht zien, op dag een',
     chicks: 'kleur, kleuren, welke kleur, hoe zien, zien eruit, uiterlijk',
-    eggs: 'eieren, ei, leg, leggen',
+    eggs: 'eieren, ei, leg, leggen, legt, eitjes',
     shell: 'eikleur, kleur eieren, eierkleur, welke kleur eieren',
     reverse: 'andersom, omgekeerd',
     why: 'waarom',
@@ -90,7 +90,7 @@ export const languages: Readonly<Record<'de' | 'nl' | 'fr' | 'es' | 'it' | 'pt' 
       'sexer, sexe, sexage, sexable, sexables, sexer les poussins, autosexable, distinguer, mâle ou femelle, coq ou poule, reconnaître le sexe, à la naissance, à l éclosion, sexé',
     chicks:
       'couleur, couleurs, quelle couleur, de quelle couleur, ressemblent, ça donne, donne quoi, qu est ce que ça donne',
-    eggs: 'œuf, œufs, oeuf, oeufs, ponte, pondent, pondre',
+    eggs: 'œuf, œufs, oeuf, oeufs, ponte, pondent, pondre, pond, pondra, pondront, pondraient, pondait',
     shell: 'couleur des œufs, couleur des oeufs, couleur d œuf, coquille, couleur de coquille, couleur de l œuf',
     reverse: 'inverse, à l inverse, dans l autre sens, l inverse, vice versa',
     why: 'pourquoi',
@@ -114,7 +114,7 @@ export const languages: Readonly<Record<'de' | 'nl' | 'fr' | 'es' | 'it' | 'pt' 
     sexing:
       'sexar, sexo, sexado, se puede sexar, distinguir, macho o hembra, autosexado, autosexables, sexables, sexable, al nacer, gallo o gallina, distinguir el sexo',
     chicks: 'color, colores, qué color, de qué color, cómo salen, salen, saldrán',
-    eggs: 'huevo, huevos, puesta, ponen, poner',
+    eggs: 'huevo, huevos, puesta, ponen, poner, pone, pondrán, pondran, pondrá, pondra',
     shell: 'color de los huevos, color del huevo, color huevo, cáscara, color de huevo',
     reverse: 'al revés, al reves, a la inversa, viceversa',
     why: 'por qué, porqué',

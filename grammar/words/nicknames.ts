@@ -135,10 +135,12 @@ export const nicknames: Readonly<Record<string, string>> = {
     'rsl, rsls, red sex link, red sex links, red sexlink, red sexlinks, redsexlink, red sexlinc, red sexlinked, red sex linked, brown hybrid, brown hybrids, brown hybrid layer, brown hybrid layers, production hybrid, hybrid layer, hybrid layers, hybrid brown, sex link red, gold sex link, golden sex link, red sex lynx, red hybrid, red hybrids, brown layers, commercial hybrid, commercial hybrids, commercial brown, ex batts, ex batt, ex battery, brown egg layer hybrid, legehybriden, hybridhuhn, hybridhenne, braune hybriden',
   'Mixed breed':
     'mutt, mutts, mongrel, mongrels, barnyard mix, barnyard mixes, barn yard mix, barnyard mutt, barnyard mutts, mixed breed, mixed breeds, backyard mix, crossbreed hen, crossbreeds, bitsa, bitza, heinz 57, barnyard, moggy, mixed bag, mischling, kruising',
-  'Blue-egg layer': 'blue egg layer, blue egg layers, blue layer, blue layers',
+  'Blue-egg layer':
+    'blue egg layer, blue egg layers, blue layer, blue layers, blue egger, blue eggers, blue egg hen, blue egg hens',
   'Green-egg layer': 'green egg layer, green egg layers, green layer, green layers',
   'Olive-egg layer': 'olive egg layer, olive egg layers, olive layer, olive layers',
   'White-egg layer': 'white egg layer, white egg layers, white layer, white layers',
-  'Brown-egg layer': 'brown egg layer, brown egg layers',
+  'Brown-egg layer':
+    'brown egg layer, brown egg layers, brown layer, brown egger, brown eggers, brown egg hen, brown egg hens',
   'Dark-egg layer': 'dark egg layer, dark egg layers, dark brown egg layer, dark brown egg layers, dark layers',
 }

@@ -36,6 +36,15 @@ export function unsure(breed: Breed, line?: string): string {
   return named.length > 0 ? `Least sure here: ${andList(named.slice(0, 5))}.` : ''
 }
 
+/** White or yellow skin. */
+function skin(breed: Breed, line?: string): string {
+  const gene = genesOf(breed, line)['W']
+  const yellow = gene ? sharesIn(gene).reduce((sum, [allele, part]) => sum + (allele === 'w' ? part : 0), 0) : 0
+  if (yellow === 1) return `${breed.name} has yellow skin, and yellow legs where nothing darkens them.`
+  if (yellow === 0) return `${breed.name} has white skin.`
+  return `${breed.name} has ${yellow >= 0.5 ? 'mostly yellow, in some strains white' : 'mostly white, in some strains yellow'} skin.`
+}
+
 /** One locus of a breed, for a question about just that. */
 export function oneLocus(breed: Breed, locus: string, line?: string): string {
   if (locus === 'S') return goldOrSilver(breed, line)
@@ -45,6 +54,7 @@ export function oneLocus(breed: Breed, locus: string, line?: string): string {
   if ((locus === 'I' || locus === 'c') && white(breed, line)) return white(breed, line)
   const gene = genesOf(breed, line)[locus]
   const name = nameOf(locus)
+  if (locus === 'W') return skin(breed, line)
   if (!gene) return `${breed.name}: at ${name} it has the wild type (${wildOf(locus)}) as far as known.`
   const [[allele, part] = ['', 0]] = sharesIn(gene)
   if (gene.kind === 'fixed') return `${breed.name} ${surely[gene.confidence]} pure ${allele} at ${name}.`

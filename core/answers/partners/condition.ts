@@ -1,5 +1,5 @@
 // core/answers/partners/condition.ts: the case that a choice is worded for, and what has to be true for it to hold.
-import { breedNamed } from '../../breeds.ts'
+import { breedNamed, genesOf } from '../../breeds.ts'
 import { nameOfBird } from '../../cross/seen.ts'
 import type { Case, Crossed } from '../../answer.ts'
 import type { BirdRef, Goal } from '../../question.ts'
@@ -19,6 +19,8 @@ const ofEggs = /,? ?carrying (?:one copy|two copies) of blue egg/g
 
 const ofBlue = (goal: Goal): boolean => /^(blue|green|olive)/.test(goal)
 const mayCarryBlue = (bird: BirdRef): boolean => {
+  const breed = breedNamed(bird.breed ?? '')
+  if (breed && genesOf(breed, bird.line)['O']?.kind === 'genotype') return false // its copies are known
   const share = carriesOf(bird)('O', 'O')
   return share > 0.05 && share < 0.9
 }

@@ -38,7 +38,8 @@ const byHen: Readonly<Record<HenGoal, (hen: Hen) => number>> = {
   eggs: (hen) => Math.min(1, hen.eggsFirstYear.likely / 300),
   'blue-eggs': shellShare(/^blue$/),
   'green-eggs': (hen) => shellShare(/green/)(hen) + 0.6 * shellShare(/olive/)(hen),
-  'olive-eggs': shellShare(/olive/),
+  // the darker the brown of the daughters without blue, the darker the olive of those with it
+  'olive-eggs': (hen) => shellShare(/olive/)(hen) * (0.7 + 0.3 * shellShare(/olive|dark/)(hen)),
   'brown-eggs': shellShare(/^(light |dark )?brown/),
   'dark-eggs': shellShare(/dark/),
   'white-eggs': shellShare(/^(white|cream)$/),

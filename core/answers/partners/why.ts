@@ -39,17 +39,41 @@ function sexingReason(sexing: Sexing, sire: BirdRef, wanted: Sex): string {
   return `${because}, so cockerels have ${sign.cockerel}, pullets ${sign.pullet}${some}`
 }
 
-const topShell = ({ hen }: Case): string => {
-  const [first] = hen?.shell.toSorted((a, b) => b.share - a.share) ?? []
-  if (!first) return ''
-  return first.share > 0.9 ? `daughters lay ${first.colour} eggs` : `most daughters lay ${first.colour} eggs`
+/** The colours that a goal asks for. */
+const wantedShells: Partial<Record<Goal, RegExp>> = {
+  'blue-eggs': /^blue$/,
+  'green-eggs': /green|olive/,
+  'olive-eggs': /olive/,
+  'brown-eggs': /brown/,
+  'dark-eggs': /dark/,
+  'white-eggs': /^(?:white|cream)$/,
+}
+const isHalf = (share: number): boolean => Math.abs(share - 0.5) < 0.02
+
+/** "half the daughters lay olive eggs", where that many lay what is wanted; else what most of them lay. */
+function topShell({ hen }: Case, goal: Goal): string {
+  const shells = hen?.shell.toSorted((a, b) => b.share - a.share) ?? []
+  const [first] = shells
+  const wanted = shells.filter(({ colour }) => wantedShells[goal]?.test(colour))
+  const share = wanted.reduce((sum, { share }) => sum + share, 0)
+  const top = wanted[0] ?? first
+  if (!first || !top) return ''
+  if (share > 0.9)
+    return wanted[0]!.share > 0.6
+      ? `daughters lay ${top.colour} eggs`
+      : `daughters lay ${wanted
+          .slice(0, 2)
+          .map(({ colour }) => colour)
+          .join(' or ')} eggs`
+  if (isHalf(share)) return `half the daughters lay ${top.colour} eggs`
+  return share > 0.5 ? `most daughters lay ${top.colour} eggs` : `most daughters lay ${first.colour} eggs`
 }
 
 const shellGoal = (goal: Goal): boolean => goal.endsWith('-eggs')
 
 function goalReason(goal: Goal, one: Case): string {
   const { hen } = one
-  if (shellGoal(goal)) return topShell(one)
+  if (shellGoal(goal)) return topShell(one, goal)
   switch (goal) {
     case 'calm':
     case 'family':
