@@ -100,7 +100,8 @@ const isOfLaying = ({ words, has, tokens, scene }: Reading): boolean =>
     (word, i) =>
       /^(?:lay|lays|year|yearly|annually|weekly|daily)$/u.test(word) &&
       !/^(?:next|this|coming)$/u.test(words[i - 1] ?? ''),
-  ) && !(has('set') && (has('dates') || words.includes('when') || has('shipped') || tokens.some(isPulletsWanted)))
+  ) &&
+  !(has('set') && (has('dates') || words.includes('when') || has('shipped') || tokens.some(isPulletsWanted)))
 /** "8 laying hens" is a number of pullets. */
 const isPulletsWanted = (token: Token, at: number, all: readonly Token[]): boolean =>
   token.type === 'hen' && all.slice(Math.max(0, at - 2), at).some(({ type }) => type === 'number')

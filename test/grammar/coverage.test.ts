@@ -75,6 +75,7 @@ const seldom: readonly { readonly text: string; readonly before?: string }[] = [
   { text: '3 silver grey and 4 black' },
   { text: 'RIR over sussex gave 3 gold pullets 4 silver cockerels' },
   { text: 'got 3 pullet chicks and 4 cockerel chicks from RIR cock over barred hens' },
+  { text: 'RIR x BR cross hen' },
 ]
 
 /** Notes each rule that is applied, and not turned down by its own postprocessor. */
