@@ -31,6 +31,15 @@ const mostFrames = 4
 
 const secretPaths = ['password', 'accessToken', 'recoveryKey', 'access_token', 'headers.authorization', 'body', 'text']
 
+/**
+ * Standard output, line by line and at once, so that the last words before an exit get out; where nobody reads any
+ * more, they are lost. (The library's own writer tries for ever then, and the process never ends.)
+ */
+const standardOutput = (): { readonly write: (line: string) => void } => {
+  process.stdout.on('error', () => undefined)
+  return { write: (line) => void process.stdout.write(line) }
+}
+
 /** @param level the least that is written; message texts are on no level */
 export function openLog(level: string, destination?: NodeJS.WritableStream): Log {
   const options = {
@@ -41,5 +50,5 @@ export function openLog(level: string, destination?: NodeJS.WritableStream): Log
     serializers: { error: (error: unknown) => scrubbed(String(error)) },
     redact: { paths: secretPaths.flatMap((path) => [path, `*.${path}`]), censor: '[hidden]' },
   }
-  return destination ? pino(options, destination) : pino(options)
+  return pino(options, destination ?? standardOutput())
 }

@@ -1,4 +1,5 @@
 // test/bot/log.test.ts: what may stand in a log, and what may not.
+import { spawn } from 'node:child_process'
 import { Writable } from 'node:stream'
 import { expect, test } from 'vitest'
 import { hashed, openLog, placeOf, scrubbed } from '../../bot/log.ts'
@@ -50,6 +51,20 @@ test('of a fault of the head only kind and place are written: its message may qu
   const fault = new SyntaxError('unexpected "Mill Row"')
   expect(placeOf(fault)).toMatch(/^SyntaxError at .*log\.test\.ts/u)
   expect(placeOf(fault)).not.toContain('Mill Row')
+})
+
+test('a process whose log nobody reads any more still ends', async () => {
+  const program = `
+    import { openLog } from ${JSON.stringify(new URL('../../bot/log.ts', import.meta.url).href)}
+    const log = openLog('info')
+    process.stdin.resume().on('end', () => { log.info('one'); log.fatal('two'); process.exit(3) })`
+  const child = spawn(process.execPath, ['--input-type=module', '--eval', program], { stdio: 'pipe' })
+  child.stdout.destroy()
+  child.stderr.destroy()
+  child.stdin.end()
+  const timer = setTimeout(() => child.kill('SIGKILL'), 50_000)
+  expect(await new Promise((resolve) => void child.once('exit', resolve))).toBe(3)
+  clearTimeout(timer)
 })
 
 test('a room has the same short name in every log and cannot be read back from it', () => {
