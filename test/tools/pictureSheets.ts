@@ -52,11 +52,17 @@ export function blindSheet(cards: readonly Named[]): string {
   const [width, height] = [220, 150]
   const content = cards.map(({ number, answer }, at) => {
     const one = answer.kind === 'cross' ? answer.crosses[0]?.cases[0] : undefined
+    const wingRead = one?.sexing.signs[0]?.sign === 'wing feathers'
     const pair = [likeliest(one?.cockerels ?? []), likeliest(one?.pullets ?? [])]
     const shown = pulletLeft(at) ? pair.toReversed() : pair
     const chicks = shown.map((look, side) =>
       look
-        ? placed(chick(look.look.chick, hatchLegs(look.look), 'light', `b${at}${side}`), side * 104, 28, 100 / chickBox)
+        ? placed(
+            chick(look.look.chick, { shank: hatchLegs(look.look), room: 'light', id: `b${at}${side}`, wingRead }),
+            side * 104,
+            28,
+            100 / chickBox,
+          )
         : svg``,
     )
     return placed(

@@ -32,11 +32,11 @@ export function rasterise(markup: string, heightUnits: number): Raster {
   const named = markup.match(/#[0-9a-f]{6}\b/g) ?? []
   const [first, ...others] = markup.length > full ? steps.slice(1) : steps
   let pixels = pixelsOf(markup, zoomOf(heightUnits))
-  let png = encode(pixels, first.colours, named)
+  let png = encode(pixels, first.colours, named, mostBytes)
   for (const { coarser, colours } of others) {
     if (png.byteLength <= mostBytes) break
     if (coarser < 1) pixels = pixelsOf(markup, zoomOf(heightUnits) * coarser)
-    png = encode(pixels, colours, named)
+    png = encode(pixels, colours, named, mostBytes)
   }
   return { png, width: pixels.width, height: pixels.height, blurHash: blurred(pixels) }
 }

@@ -46,14 +46,19 @@ function fit(text: string, setting: Setting): { readonly size: number; readonly 
 
 function broken(text: string, width: number, face: Face, size: number): readonly string[] {
   const lines: string[] = []
-  for (const word of text.split(' ')) {
+  const fits = (line: string): boolean => widthOf(line, face, size) <= width
+  const pieces = text.split(' ').flatMap((word) => (fits(word) ? [word] : atHyphens(word)))
+  for (const [at, word] of pieces.entries()) {
     const last = lines.at(-1)
-    const longer = last === undefined ? word : `${last} ${word}`
-    if (last !== undefined && widthOf(longer, face, size) <= width) lines[lines.length - 1] = longer
+    const longer = last === undefined ? word : `${last}${pieces[at - 1]?.endsWith('-') ? '' : ' '}${word}`
+    if (last !== undefined && fits(longer)) lines[lines.length - 1] = longer
     else lines.push(word)
   }
   return lines
 }
+
+/** 'black-and-white' as 'black-', 'and-', 'white': a word too wide for its box breaks where it has a hyphen. */
+const atHyphens = (word: string): readonly string[] => word.split(/(?<=-)/)
 
 function cut(lines: readonly string[], width: number, face: Face, size: number, most: number): readonly string[] {
   const kept = lines.slice(0, most)

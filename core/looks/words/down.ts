@@ -21,7 +21,7 @@ const patterns: Readonly<Record<Draft['downPattern'], string>> = {
 }
 
 /** Dark downs have one colour in gold and in silver; what can be told of it shows in the face. */
-const dark = new Set<Draft['down']>([
+export const darkDowns: ReadonlySet<Draft['down']> = new Set<Draft['down']>([
   'black',
   'dark brown',
   'blue-grey',
@@ -33,12 +33,12 @@ const dark = new Set<Draft['down']>([
   'khaki',
 ])
 /** Pale and grey downs that are silver unless a tinge of gold is told. */
-const either = new Set<Draft['down']>(['cream', 'grey-brown'])
+export const greyDowns: ReadonlySet<Draft['down']> = new Set<Draft['down']>(['cream', 'grey-brown'])
 
 function tinge({ down, tone, red }: Draft): string {
   if (tone === 'hidden') return ''
-  if (dark.has(down)) return tone === 'silver' ? 'silver-faced' : 'brown-faced'
-  if (tone === 'silver' || !either.has(down)) return ''
+  if (darkDowns.has(down)) return tone === 'silver' ? 'silver-faced' : 'brown-faced'
+  if (tone === 'silver' || !greyDowns.has(down)) return ''
   return red === 'cream' ? 'cream-tinged' : 'gold-tinged'
 }
 

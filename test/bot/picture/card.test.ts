@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest'
 import { captionOf } from '../../../bot/render/picture/card/caption.ts'
 import { cardOf } from '../../../bot/render/picture/card/card.ts'
 import { drawCard } from '../../../bot/render/picture/card/draw.ts'
+import { downs } from '../../../bot/render/picture/palette.ts'
 import type { BirdSeen, Case, CrossAnswer } from '../../../core/answer.ts'
 import { breeds } from '../../../core/breeds.ts'
 import { blackSexLink, cross, hen, unsexed } from '../render/samples.ts'
@@ -94,6 +95,62 @@ describe('rows', () => {
       'a quarter black with a pale belly',
     ])
     expect(rows[0]?.chicksAlike).toBe(true)
+  })
+  test('chicks in the same down whose wings tell them apart are not called alike; the wings are shown', () => {
+    const [first] = blackSexLink.sexing.signs
+    const wings = [{ ...first!, sign: 'wing feathers' as const, cockerel: 'all short', pullet: 'some long' }]
+    const read = { ...blackSexLink.sexing, signs: wings }
+    const pair = (['slow', 'fast'] as const).map((wing) => [shareOf(1, { chick: { wing } }, { down: 'black' })])
+    const [one] = [{ ...withLooks(blackSexLink, pair[0]!, pair[1]!), sexing: read }]
+    const [{ rows } = { rows: [] }] = card(cross([one])).crosses
+    expect(rows[0]).toMatchObject({ chicksAlike: false, cockerels: { chicks: [{ wingRead: true }] } })
+    expect(wordsIn(markupOf(cross([one])))).toEqual(expect.arrayContaining(['wing feathers', 'all short']))
+    const twoRows = cross([
+      { ...one, weight: 0.6, given: 'the hens are slow-feathering' },
+      { ...one, weight: 0.4, given: 'the hens are fast-feathering', sexing: unsexed },
+    ])
+    const said = wordsIn(markupOf(twoRows))
+    expect(said).toEqual(expect.arrayContaining(['wing feathers', 'all short', '♂ Cockerels: same down']))
+    expect(captionOf(card(twoRows))).toContain('Cockerels: same down. Pullets: same down.')
+  })
+  test('the close view shows the kind on which the sign can be read, though another be commoner', () => {
+    const pale = shareOf(
+      0.7,
+      { chick: { colour: 'pale yellow', headSpot: 'small', headSpotClear: 'no' } },
+      { down: 'pale' },
+    )
+    const black = shareOf(0.3, { chick: { headSpot: 'small' } }, { down: 'black' })
+    const markup = markupOf(cross([withLooks(blackSexLink, [pale, black], [pale])]))
+    const lenses = markup.split('<clipPath').filter((part) => part.includes('<circle r="25"'))
+    const lens = lenses.find((part) => part.startsWith(' id="aMl"'))
+    expect(lens).toContain(downs.black.back)
+    expect(lens).not.toContain(downs['pale yellow'].back)
+  })
+  test('a second case is "as above" only where the grown birds are the same too', () => {
+    const gilded = gold.pullets.map((one) => ({ ...one, adult: 'gilded' }))
+    const aboves = (second: Case) => card(cross([{ ...silver, weight: 0.6 }, second])).crosses[0]?.rows[1]?.asAbove
+    expect(aboves({ ...gold, weight: 0.4 })).toBe(true)
+    expect(aboves({ ...withLooks(gold, gold.cockerels, gilded), weight: 0.4 })).toBe(false)
+  })
+  test('comb and legs that all grown birds share are said once, and each kind keeps what is its own', () => {
+    const frizzled = shareOf(
+      0.5,
+      { form: { feather: 'frizzled' } },
+      { form: ['small crest', 'frizzled feather'], shank: 'white' },
+    )
+    const smooth = shareOf(0.5, {}, { form: ['small crest'], shank: 'white' })
+    const dark = [frizzled, smooth].map((one) => ({ ...one, shank: 'dark' }))
+    const [{ rows } = { rows: [] }] = card(cross([withLooks(blackSexLink, [frizzled, smooth], dark)])).crosses
+    const [row] = rows
+    expect(row?.allGrown).toEqual(['single comb', 'small crest'])
+    expect([row?.cockerels.allGrown, row?.pullets.allGrown]).toEqual([['white shanks'], ['dark shanks']])
+    expect(row?.cockerels.grown.map(({ lesser }) => lesser)).toEqual([['frizzled feather'], []])
+  })
+  test('what is remarked of every one of several crosses stands once, at the end', () => {
+    const answer = cross([{ ...blackSexLink, sexing: { ...unsexed, laterSign: blackSexLink.sexing.signs[0]! } }])
+    const shown = card({ ...answer, crosses: [answer.crosses[0]!, answer.crosses[0]!] })
+    expect(shown.remarks).toHaveLength(1)
+    expect(captionOf(shown).match(/Later \(/g)).toHaveLength(1)
   })
   test('a figure from memory stands with its hedge; one of common practice says so', () => {
     const sureOf = (one: Case) => card(cross([one])).crosses[0]?.rows[0]?.sure

@@ -42,6 +42,11 @@ describe('every word and number drawn is in the caption, but for the scales', ()
   })
 })
 
+test('the number of eggs advised is pointed out with its chance', async () => {
+  const { markup } = await enoughPlan(enough, 'light')
+  expect(markup).toContain(`>${enough.eggsToSet} eggs: `)
+})
+
 test('bars and lines carry letters and shapes, so that none rests on colour', async () => {
   const bars = (await eggsByYearPlan(twoLines, 'dark')).markup
   expect(bars.match(/>A<\/text>/g)).toHaveLength(2)

@@ -9,7 +9,7 @@ const downColours = Chick.shape.colour.options
 const downPatterns = Chick.shape.pattern.options
 
 const drawn = (parts: Partial<Look['chick']>, legs = '#123456') =>
-  colours(chick(look({ chick: parts }).chick, legs, 'light', 'c'), 120)
+  colours(chick(look({ chick: parts }).chick, { shank: legs, room: 'light', id: 'c' }), 120)
 
 const flank = [80, 46] as const
 const breast = [90, 78] as const
@@ -64,7 +64,11 @@ describe.each(['golden brown', 'silver grey', 'brown'] as const)('stripes on %s'
 test('no two patterns of down make the same drawing', () => {
   const drawings = downPatterns.map(
     (pattern) =>
-      chick(look({ chick: { colour: 'brown', pattern, belly: 'same' } }).chick, '#123456', 'light', 'c').markup,
+      chick(look({ chick: { colour: 'brown', pattern, belly: 'same' } }).chick, {
+        shank: '#123456',
+        room: 'light',
+        id: 'c',
+      }).markup,
   )
   expect(new Set(drawings).size).toBe(downPatterns.length)
 })
@@ -76,6 +80,32 @@ test('extra white lies on face and breast; dark skin on the face; the legs have 
   expect(drawn({ skin: 'dark' })(...face)).toBe(flesh.darkFace)
   expect(drawn({ skin: 'light' })(...face)).toBe(downs.black.back)
   expect(drawn({})(...shank)).toBe('#123456')
+})
+
+test('where the wing is read, long primaries reach beyond the coverts and short ones do not; else no quill is drawn', () => {
+  const tip = [8, 90] as const
+  const wing = (wing: 'fast' | 'slow', wingRead: boolean) =>
+    colours(chick(look({ chick: { wing } }).chick, { shank: '#123456', room: 'light', id: 'c', wingRead }), 120)
+  const bare = '#ff00ff'
+  expect(wing('fast', true)(...tip)).not.toBe(bare)
+  expect(wing('slow', true)(...tip)).toBe(bare)
+  expect(wing('slow', true)(20, 92)).not.toBe(bare)
+  for (const speed of ['fast', 'slow'] as const) expect(wing(speed, false)(20, 92)).toBe(bare)
+})
+
+describe('gold and silver on down that is otherwise alike', () => {
+  const cheek = [88, 42] as const
+  const at = (colour: 'dark brown' | 'grey-brown', ground: 'gold' | 'silver' | 'hidden') =>
+    drawn({ colour, ground, belly: 'same' })(...cheek)
+  test('dark down is pale in the face for silver, golden for gold, and dark where neither shows', () => {
+    expect(at('dark brown', 'silver')).toBe(downs['silver grey'].light)
+    expect(at('dark brown', 'gold')).toBe(downs['golden brown'].back)
+    expect(at('dark brown', 'hidden')).toBe(downs['dark brown'].back)
+  })
+  test('grey down is warmer for gold', () => {
+    expect(at('grey-brown', 'silver')).toBe(downs['grey-brown'].back)
+    expect(at('grey-brown', 'gold') > downs['grey-brown'].back).toBe(true)
+  })
 })
 
 test('legs at hatch show the skin and not yet the pigment of the grown shank', () => {

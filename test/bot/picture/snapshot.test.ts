@@ -58,7 +58,7 @@ test('chicks of every pattern and spot', () => {
     { colour: 'blue-grey', headSpot: 'small', headSpotClear: 'faint' },
   ] as const
   const drawings = [...patterns, ...spots, ...rest].map((parts, at) =>
-    chick(look({ chick: parts }).chick, '#e8b94a', 'light', `c${at}`),
+    chick(look({ chick: parts }).chick, { shank: '#e8b94a', room: 'light', id: `c${at}` }),
   )
   const { markup, height } = gallery(drawings, 60, 0.5)
   expectAsBefore('chicks', markup, height)

@@ -3,7 +3,7 @@ import type { Case, CrossAnswer, Crossed, Hen, Sexing } from '../../../../core/a
 import { birdName } from '../../birds.ts'
 import { belief, share } from '../../numbers.ts'
 import { sure } from '../../signs.ts'
-import { chickKinds, grownKinds, half, type Most } from './kinds.ts'
+import { chickKinds, grownKinds, half, saidOnce, type Most } from './kinds.ts'
 import type { Half } from './shown.ts'
 
 export type SignShown = {
@@ -21,6 +21,7 @@ export type Row = {
   readonly cockerels: Half
   readonly pullets: Half
   readonly chicksAlike: boolean // nothing drawn tells the chicks of the sexes apart
+  readonly allGrown: readonly string[] // comb, legs and the like of all grown birds of both sexes
   readonly grownAlike: boolean // cocks and hens come in the same kinds, in the same shares
   readonly asAbove: boolean // the chicks are those of the row above
   readonly remarks: readonly string[]
@@ -32,7 +33,11 @@ export type CrossShown = {
   readonly moreCases: string
   readonly hen?: Hen
 }
-export type Card = { readonly crosses: readonly CrossShown[]; readonly moreCrosses: string }
+export type Card = {
+  readonly crosses: readonly CrossShown[]
+  readonly remarks: readonly string[] // what holds of every cross where there are several: said once, at the end
+  readonly moreCrosses: string
+}
 
 const mostCrosses = 4
 const roomy: Most = { chicks: 4, grown: 2, pairs: 2 }
@@ -43,11 +48,22 @@ export function cardOf(answer: CrossAnswer): Card | undefined {
   const shown = answer.crosses.filter(({ cases }) => cases.length > 0)
   if (shown.length === 0) return undefined
   const left = shown.length - mostCrosses
+  const crosses = shown.slice(0, mostCrosses).map(shown.length > 1 ? brief : full)
+  const remarks = crosses.length > 1 ? ofEvery(crosses) : []
   return {
-    crosses: shown.slice(0, mostCrosses).map(shown.length > 1 ? brief : full),
+    crosses: crosses.map((one) => withoutRemarks(one, remarks)),
+    remarks,
     moreCrosses: left > 0 ? `And ${left} more in the text` : '',
   }
 }
+
+const remarksIn = ({ rows }: CrossShown): readonly string[] => rows.flatMap(({ remarks }) => remarks)
+const ofEvery = ([first, ...others]: readonly CrossShown[]): readonly string[] =>
+  first ? remarksIn(first).filter((words) => others.every((one) => remarksIn(one).includes(words))) : []
+const withoutRemarks = (one: CrossShown, said: readonly string[]): CrossShown => ({
+  ...one,
+  rows: one.rows.map((row) => ({ ...row, remarks: row.remarks.filter((words) => !said.includes(words)) })),
+})
 
 /** A mating that has the picture to itself: one row, or two where that hangs on the parents. */
 function full({ sire, dam, cases }: Crossed): CrossShown {
@@ -98,6 +114,13 @@ const sameChicks = (one: Case, other: Case): boolean =>
     (sex) => chickKinds(one[sex], isTold(one)) === chickKinds(other[sex], isTold(other)),
   )
 
+/** Alike at hatch and grown. */
+const sameBirds = (one: Case, other: Case): boolean =>
+  sameChicks(one, other) &&
+  (['cockerels', 'pullets'] as const).every(
+    (sex) => grownKinds(one[sex], isTold(one)) === grownKinds(other[sex], isTold(other)),
+  )
+
 const isTold = ({ colourKnown }: Case): boolean => colourKnown !== false
 
 const verdicts = {
@@ -113,18 +136,22 @@ function rowOf(one: Case, most?: Most, above?: Case): Row {
   const told = isTold(one)
   const grownAlike = pullets.length > 1 && grownKinds(cockerels, told) === grownKinds(pullets, told)
   const room = most ?? (grownAlike ? roomyAlike : roomy)
-  const spotIsSign = best?.sign === 'head spot'
+  const { both, halves } = saidOnce(
+    half('M', cockerels, told, best?.sign, room),
+    half('F', pullets, told, best?.sign, room),
+  )
   return {
     given: givenWords(one),
     verdict: sexing.verdict,
     verdictWords: verdicts[sexing.verdict],
     sure: sexing.verdict === 'no' ? '' : sure(sexing).replace(/\.$/, ''),
     ...(best && { sign: { name: best.sign, window: best.window, cockerel: best.cockerel, pullet: best.pullet } }),
-    cockerels: half('M', cockerels, told, spotIsSign, room),
-    pullets: half('F', pullets, told, spotIsSign, room),
-    chicksAlike: chickKinds(cockerels, told) === chickKinds(pullets, told),
+    cockerels: halves[0],
+    pullets: halves[1],
+    allGrown: both,
+    chicksAlike: best === undefined && chickKinds(cockerels, told) === chickKinds(pullets, told),
     grownAlike,
-    asAbove: above !== undefined && sameChicks(one, above),
+    asAbove: above !== undefined && sameBirds(one, above),
     remarks: remarksOf(one),
   }
 }

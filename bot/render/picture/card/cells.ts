@@ -8,6 +8,7 @@ import { outlineOf } from '../fonts.ts'
 import { hatchLegs, rooms, type Room } from '../palette.ts'
 import { mirrored, placed, svg, type Markup } from '../svg.ts'
 import { words, type Words } from '../text.ts'
+import type { Row } from './card.ts'
 import type { Shown } from './shown.ts'
 
 export type Panel = { readonly height: number; readonly drawn: Markup }
@@ -17,20 +18,23 @@ export const titles = {
   chicks: { M: '♂ Cockerel chicks', F: '♀ Pullet chicks' },
   grown: { M: '♂ Grown cock', F: '♀ Grown hen' },
   pairs: { M: '♂ Cockerels', F: '♀ Pullets' },
-  above: { M: '♂ Cockerels: as above', F: '♀ Pullets: as above' },
   both: '♂ ♀ Chicks: both sexes alike',
   couples: '♂ ♀ Grown: cocks and hens alike',
 } as const
+
+/** Of birds drawn in the row above; wing feathers drawn there are not theirs. */
+export const aboveWords = (signAbove: Row['sign']): string =>
+  signAbove?.name === 'wing feathers' ? 'same down' : 'as above'
 
 /** Cockerels look right and pullets left, so that they face each other. */
 const facing = (drawing: Markup, sex: Sex, width: number): Markup => (sex === 'M' ? drawing : mirrored(drawing, width))
 
 /** A chick in its box; one of untold down is grey, with a question mark. */
-export const chickDrawing = ({ look, told }: Shown, sex: Sex, room: Room, id: string): Markup => {
-  const legs = hatchLegs(look)
+export const chickDrawing = ({ look, told, wingRead }: Shown, sex: Sex, room: Room, id: string): Markup => {
+  const seen = { shank: hatchLegs(look), room, id, wingRead }
   return told
-    ? facing(chick(look.chick, legs, room, id), sex, chickBox)
-    : svg`${facing(chickUntold(look.chick, legs, room, id), sex, chickBox)}${questionMark(chickBox * 0.4, 92, 40)}`
+    ? facing(chick(look.chick, seen), sex, chickBox)
+    : svg`${facing(chickUntold(look.chick, seen), sex, chickBox)}${questionMark(chickBox * 0.4, 92, 40)}`
 }
 
 /** A grown bird in the box of its shape; one of untold colour is grey, with a question mark. */
@@ -56,19 +60,21 @@ export const chickCell =
     }
   }
 
+/** Hens are drawn somewhat smaller than cocks; both stand on one line. */
 export const grownCell =
   (shown: Shown, sex: Sex, room: Room): Cell =>
   (width, size) => {
     const shape = shapes[sex]
-    const scale = size / shape.height
+    const scale = size / shapes.M.height
+    const top = (shapes.M.ground - shape.ground) * scale
     const label = labels(shown, width, room, [
       { words: shown.words, face: 'bold', size: 12 },
-      { words: shown.lesser, face: 'plain', size: 11.5 },
+      { words: shown.lesser.join(', '), face: 'plain', size: 11.5 },
     ])
     const bird = grownDrawing(shown, sex, room)
     return {
       height: size + heightOf(label),
-      drawn: svg`${placed(bird, (width - shape.width * scale) / 2, 0, scale)}${stackedWords(label, size)}`,
+      drawn: svg`${placed(bird, (width - shape.width * scale) / 2, top, scale)}${stackedWords(label, size)}`,
     }
   }
 
@@ -82,7 +88,7 @@ export const coupleCell =
     const hen = grownDrawing(female, 'F', room)
     const label = labels(male, width, room, [
       { words: male.words, face: 'bold', size: 12 },
-      { words: male.lesser, face: 'plain', size: 11.5 },
+      { words: male.lesser.join(', '), face: 'plain', size: 11.5 },
     ])
     return {
       height: high + heightOf(label),
@@ -98,7 +104,7 @@ function labels({ share }: Shown, width: number, room: Room, lines: readonly Lin
   const first: Line = { words: share, face: 'bold', size: 13 }
   return [first, ...lines]
     .filter(({ words }) => words !== '')
-    .map(({ words: text, face, size }) => words(text, { width, size, face, colour, align: 'centre', most: 6 }))
+    .map(({ words: text, face, size }) => words(text, { width, size, face, colour, align: 'centre', most: 10 }))
 }
 
 export const heightOf = (lines: readonly Words[]): number => lines.reduce((sum, { height }) => sum + height, 0)

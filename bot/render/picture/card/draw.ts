@@ -13,7 +13,8 @@ export function drawCard(card: Card, room: Room): ReturnType<typeof sheet> {
     ...(at === 0 ? [] : [gap(14)]),
     ...(card.crosses.length > 1 ? brief(cross, room, `x${at}`) : full(cross, room)),
   ])
-  return sheet(stacked([...crosses, ...(card.moreCrosses ? [note(card.moreCrosses, room)] : [])]), room)
+  const last = [...card.remarks, card.moreCrosses].filter(Boolean)
+  return sheet(stacked([...crosses, ...last.map((words) => note(words, room))]), room)
 }
 
 function full(cross: CrossShown, room: Room): readonly Block[] {
@@ -22,7 +23,7 @@ function full(cross: CrossShown, room: Room): readonly Block[] {
     names(cross, room),
     gap(7),
     ...(first && !second ? large(first, room) : []),
-    ...(first && second ? [...small(first, room, 'a'), gap(10), ...small(second, room, 'b')] : []),
+    ...(first && second ? [...small(first, room, 'a'), gap(10), ...small(second, room, 'b', first)] : []),
     ...notes(cross, room),
     ...(cross.hen ? [gap(8), eggs(cross.hen, room)] : []),
   ]
@@ -45,10 +46,10 @@ const large = (row: Row, room: Room): readonly Block[] => [
 ]
 
 /** One row among several. */
-const small = (row: Row, room: Room, id: string): readonly Block[] => [
+const small = (row: Row, room: Room, id: string, above?: Row): readonly Block[] => [
   verdict(row),
   gap(6),
-  row.asAbove ? signPanels(row, room, id) : pairPanels(row, room, id),
+  row.asAbove ? signPanels(row, above, room, id) : pairPanels(row, room, id),
 ]
 
 /** What is said of any of the rows, once. */

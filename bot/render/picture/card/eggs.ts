@@ -27,7 +27,7 @@ export function eggs(hen: Hen, room: Room): Block {
     size: 12.5,
     face: 'plain',
     colour: ink,
-    most: 4,
+    most: 6,
   })
   const height = Math.max(36, text.height)
   return {

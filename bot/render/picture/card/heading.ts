@@ -7,7 +7,7 @@ import { innerWidth, margin, stacked, type Block } from './frame.ts'
 
 const label = 40
 
-/** Cock and hen, a line or two each. */
+/** Cock and hen, a line or two each, more for birds of long descent. */
 export function names({ sire, dam }: CrossShown, room: Room): Block {
   const { ink, soft } = rooms[room]
   return stacked(
@@ -15,7 +15,7 @@ export function names({ sire, dam }: CrossShown, room: Room): Block {
       ['Cock', sire],
       ['Hen', dam],
     ].map(([part = '', bird = '']) => {
-      const name = words(bird, { width: innerWidth - label, size: 16, face: 'title', colour: ink, most: 2, least: 11 })
+      const name = words(bird, { width: innerWidth - label, size: 16, face: 'title', colour: ink, most: 3, least: 11 })
       const tag = words(part, { width: label, size: 11.5, face: 'plain', colour: soft })
       return {
         height: name.height + 2,
@@ -30,7 +30,7 @@ export function verdict(row: Row): Block {
   const inside = innerWidth - 46
   const tones = verdictTones[row.verdict]
   const lines = [
-    ...(row.given ? [words(row.given, { width: inside, size: 13.5, face: 'bold', colour: tones.ink, most: 3 })] : []),
+    ...(row.given ? [words(row.given, { width: inside, size: 13.5, face: 'bold', colour: tones.ink, most: 5 })] : []),
     words(row.verdictWords, { width: inside, size: row.given ? 13.5 : 16, face: 'bold', colour: tones.ink }),
     ...(row.sure ? [words(row.sure, { width: inside, size: 12, face: 'plain', colour: tones.ink, most: 2 })] : []),
   ]

@@ -4,8 +4,17 @@ import { softShape } from '../downy.ts'
 import type { Outline } from '../curve.ts'
 import { downs, flesh, rooms, untoldDown, type DownTones, type Room } from '../palette.ts'
 import { svg, type Markup } from '../svg.ts'
+import { signPlace, type SignPlace } from '../chick/outline.ts'
+import { tingeOf } from '../chick/tinge.ts'
 import type { SignShown } from './card.ts'
 import type { Shown } from './shown.ts'
+
+/** Where on the chick the sign is looked for; undefined where that is the whole chick. */
+export const placeOf = (sign: SignShown['name'], shown: Pick<Shown, 'look'> | undefined): SignPlace | undefined =>
+  signPlace[sign === 'down colour' && shown && facePaints(shown.look.chick) ? 'skin colour' : sign]
+
+/** Dark down is alike on the back; the face tells. */
+const facePaints = (chick: Chick): boolean => tingeOf(chick)?.at === 'face'
 
 /** A close view 52 across, its middle at 0, 0. */
 export const lensReach = 26
@@ -17,7 +26,7 @@ export function lens(
   id: string,
 ): Markup {
   const { point, lens: inside } = rooms[room]
-  const view = views[sign] ?? fromAbove
+  const view = sign === 'down colour' && told && facePaints(look.chick) ? facedown : (views[sign] ?? fromAbove)
   return svg`<g stroke-linecap="round" stroke-linejoin="round">
     <clipPath id="${id}"><circle r="${lensReach - 1}"/></clipPath>
     <circle r="${lensReach - 1}" fill="${inside}"/>
@@ -119,6 +128,12 @@ const face: View = ({ skin }, tones) => svg`
   ${blob(24, 23, -5, 2, tones.back, tones.edge)}
   <path d="M12 0Q22 2 25 8Q20 14 12 12Z" fill="${skin === 'dark' ? flesh.darkHorn : flesh.horn}" stroke="${flesh.eye}" stroke-width="1"/>
   <ellipse cx="2" cy="0" rx="11" ry="9.5" fill="${faces[skin]}"/>
+  <circle cx="2" cy="-1" r="5" fill="${flesh.eye}"/><circle cx="3.8" cy="-2.8" r="1.6" fill="#ffffff"/>`
+/** The face of dark down that shows gold or silver. */
+const facedown: View = (chick, tones) => svg`
+  ${blob(24, 23, -5, 2, tones.back, tones.edge)}
+  ${blob(15, 15, 3, 2, tingeOf(chick)?.tone ?? tones.back, tingeOf(chick)?.tone ?? tones.back)}
+  <path d="M12 0Q22 2 25 8Q20 14 12 12Z" fill="${flesh.horn}" stroke="${flesh.hornEdge}" stroke-width="1"/>
   <circle cx="2" cy="-1" r="5" fill="${flesh.eye}"/><circle cx="3.8" cy="-2.8" r="1.6" fill="#ffffff"/>`
 const faces = { light: '#f0c9b0', tinged: '#a58a86', dark: flesh.darkFace } as const
 

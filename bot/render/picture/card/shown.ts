@@ -6,9 +6,10 @@ import type { Sex } from '../../../../core/vocabulary.ts'
 export type Shown = {
   readonly look: Look
   readonly told: boolean // false: nothing is known of its colours
+  readonly wingRead: boolean // its wing feathers are shown
   readonly share: string // of its sex; '' for all of it
   readonly words: string
-  readonly lesser: string
+  readonly lesser: readonly string[] // comb, legs and the like, as far as this kind differs in them from the others shown
 }
 /** One sex. What is rarer is '' when all kinds are drawn. */
 export type Half = {
@@ -16,6 +17,7 @@ export type Half = {
   readonly chicks: readonly Shown[]
   readonly rarerChicks: string
   readonly grown: readonly Shown[]
+  readonly allGrown: readonly string[] // comb, legs and the like of all grown birds of this sex, not of both
   readonly rarerGrown: string
   /** A kind of chick and the commonest grown bird it becomes, for rows with little room. */
   readonly pairs: readonly Shown[]

@@ -3,7 +3,7 @@ import { rooms, type Room } from '../palette.ts'
 import { placed, svg } from '../svg.ts'
 import { words } from '../text.ts'
 import type { Row } from './card.ts'
-import type { Half, Shown } from './shown.ts'
+import type { Half } from './shown.ts'
 import { coupleCell, grownCell, heightOf, stackedWords, titles, type Panel } from './cells.ts'
 import { columnWidth, gutter, innerWidth, margin, type Block } from './frame.ts'
 import { grid } from './grid.ts'
@@ -13,17 +13,15 @@ const inside = columnWidth - 2 * inset
 
 export function yard(row: Row, room: Room): Block {
   if (row.grownAlike) return couples(row, room)
-  const common = lesserOfAll([...row.cockerels.grown, ...row.pullets.grown])
-  const halves = [row.cockerels, row.pullets].map((half) =>
-    side(half, room, common === '' ? lesserOfAll(half.grown) : '', common !== ''),
-  )
+  const common = row.allGrown.join(', ')
+  const halves = [row.cockerels, row.pullets].map((half) => side(half, room))
   const line = words(common, {
     width: innerWidth - 2 * inset,
     size: 11.5,
     face: 'plain',
     colour: rooms[room].onStage,
     align: 'centre',
-    most: 2,
+    most: 3,
   })
   const high = Math.max(...halves.map((one) => one.height))
   const height = high + 2 * inset + (common ? line.height + 3 : 0)
@@ -38,20 +36,17 @@ export function yard(row: Row, room: Room): Block {
 }
 
 /** Kinds that come alike in both sexes: of each the cock and the hen, all in one row. */
-function couples({ cockerels, pullets }: Row, room: Room): Block {
+function couples({ cockerels, pullets, allGrown }: Row, room: Room): Block {
   const colour = rooms[room].onStage
   const width = innerWidth - 2 * inset
   const title = words(titles.couples, { width, size: 13, face: 'bold', colour })
-  const common = lesserOfAll(cockerels.grown)
   const cells = grid(
-    cockerels.grown.map((male, at) =>
-      coupleCell(common ? { ...male, lesser: '' } : male, pullets.grown[at] ?? male, room),
-    ),
+    cockerels.grown.map((male, at) => coupleCell(male, pullets.grown[at] ?? male, room)),
     { width, size: cockerels.grown.length > 2 ? 62 : 90, perRow: 3 },
   )
-  const under = [common, cockerels.rarerGrown]
+  const under = [cockerels.rarerGrown, allGrown.join(', ')]
     .filter(Boolean)
-    .map((text) => words(text, { width, size: 11.5, face: 'plain', colour, align: 'centre', most: 2 }))
+    .map((text) => words(text, { width, size: 11.5, face: 'plain', colour, align: 'centre', most: 3 }))
   const height = title.height + cells.height + heightOf(under) + 2 * inset
   return {
     height,
@@ -66,21 +61,15 @@ function couples({ cockerels, pullets }: Row, room: Room): Block {
   }
 }
 
-/** Comb and legs, said once where all have the same. */
-function lesserOfAll(shown: readonly Shown[]): string {
-  const [first] = shown
-  return first && shown.every(({ lesser }) => lesser === first.lesser) ? first.lesser : ''
-}
-
-function side(half: Half, room: Room, lesser: string, saidElsewhere: boolean): Panel {
+function side(half: Half, room: Room): Panel {
   const colour = rooms[room].onStage
   const title = words(titles.grown[half.sex], { width: inside, size: 13, face: 'bold', colour })
-  const size = half.grown.length > 1 ? 78 : half.sex === 'M' ? 146 : 136
+  const size = half.grown.length > 1 ? 78 : 146
   const cells = grid(
-    half.grown.map((one) => grownCell(saidElsewhere || lesser ? { ...one, lesser: '' } : one, half.sex, room)),
+    half.grown.map((one) => grownCell(one, half.sex, room)),
     { width: inside, size, perRow: 2 },
   )
-  const under = [half.rarerGrown, lesser]
+  const under = [half.rarerGrown, half.allGrown.join(', ')]
     .filter(Boolean)
     .map((text) => words(text, { width: inside, size: 11.5, face: 'plain', colour, align: 'centre', most: 4 }))
   return {

@@ -1,4 +1,5 @@
 // bot/render/picture/chart/enough.ts: the chance of enough pullets by the number of eggs set.
+import type { Mark } from 'vega'
 import type { HatchAnswer } from '../../../../core/answer.ts'
 import { inHundred, plural } from '../../numbers.ts'
 import { rooms, type Room } from '../palette.ts'
@@ -30,7 +31,10 @@ export function enoughPlan(answer: HatchAnswer, room: Room): Promise<Plan> {
     },
     {
       height: 210,
-      data: [{ name: 'rungs', values: rungs }],
+      data: [
+        { name: 'rungs', values: rungs },
+        { name: 'advised', values: rungs.filter(({ eggs }) => eggs === answer.eggsToSet) },
+      ],
       scales: [
         {
           name: 'x',
@@ -43,7 +47,7 @@ export function enoughPlan(answer: HatchAnswer, room: Room): Promise<Plan> {
         { name: 'y', type: 'linear', domain: [0, 1], range: 'height' },
       ],
       axes: [
-        { scale: 'x', orient: 'bottom', title: 'eggs set', tickMinStep: 1 },
+        { scale: 'x', orient: 'bottom', title: 'eggs set', tickMinStep: 1, tickCount: 8 },
         {
           scale: 'y',
           orient: 'left',
@@ -63,21 +67,44 @@ export function enoughPlan(answer: HatchAnswer, room: Room): Promise<Plan> {
           from: { data: 'rungs' },
           encode: { enter: { ...place, size: { value: 60 }, fill: { value: colour } } },
         },
-        {
-          type: 'text',
-          from: { data: 'rungs' },
-          encode: {
-            enter: {
-              x: place.x,
-              y: { scale: 'y', field: 'chance', offset: 14 },
-              align: { value: 'center' },
-              fill: { value: rooms[room].onStage },
-              text: { field: 'eggs' },
-            },
-          },
-        },
+        ...told.flatMap(() => advised(rooms[room].onStage)),
       ],
     },
     room,
   )
+}
+
+/** From the number advised up to its point, with its words. */
+const advised = (ink: string): readonly Mark[] => {
+  const from = { data: 'advised' }
+  const x = { scale: 'x', field: 'eggs' }
+  const right = "scale('x', datum.eggs) > 0.6 * range('x')[1]" // then the words stand left of the line
+  return [
+    {
+      type: 'rule',
+      from,
+      encode: {
+        enter: {
+          x,
+          y: { scale: 'y', field: 'chance', offset: 6 },
+          y2: { scale: 'y', value: 0 },
+          stroke: { value: ink },
+          strokeDash: { value: [3, 3] },
+        },
+      },
+    },
+    {
+      type: 'text',
+      from,
+      encode: {
+        enter: {
+          x: { ...x, offset: { signal: `${right} ? -6 : 6` } },
+          align: { signal: `${right} ? 'right' : 'left'` },
+          y: { scale: 'y', field: 'chance', mult: 0.5, offset: { scale: 'y', value: 0, mult: 0.5 } },
+          fill: { value: ink },
+          text: { signal: "datum.eggs + ' eggs: ' + round(datum.chance * 100) + ' in 100'" },
+        },
+      },
+    },
+  ]
 }

@@ -37,6 +37,7 @@ function config(room: Room): Config {
       labelFont: font,
       titleFont: font,
       labelFontSize: 11.5,
+      labelOverlap: 'parity',
       titleFontSize: 12,
       titleFontWeight: 'normal',
       labelColor: onStage,

@@ -2,21 +2,27 @@
 import type { Chick } from '../../../../core/looks/look.ts'
 import { closed } from '../curve.ts'
 import { downs, flesh, rooms, untoldDown, type DownTones, type Room } from '../palette.ts'
-import { svg, type Markup } from '../svg.ts'
+import { round, svg, type Markup } from '../svg.ts'
 import { downy, softShape } from '../downy.ts'
 import { markings } from './markings.ts'
 import { belly, body as outline, chickGround, light, shade, wing } from './outline.ts'
 
-/** A chick in a box of 120 by 120, facing right. `id` must be unlike any other in the same picture. */
-export const chick = (look: Chick, shank: string, room: Room, id: string): Markup =>
-  body(look, shank, room, id, downs[look.colour])
+export type ChickSeen = {
+  readonly room: Room
+  readonly id: string // unlike any other in the same picture
+  readonly shank: string
+  readonly wingRead?: boolean // the wing feathers are shown: they tell the sexes apart
+}
+
+/** A chick in a box of 120 by 120, facing right. */
+export const chick = (look: Chick, seen: ChickSeen): Markup => body(look, seen, downs[look.colour])
 
 /** A chick of whose down nothing is told. */
-export const chickUntold = ({ skin, ...look }: Chick, shank: string, room: Room, id: string): Markup =>
-  body({ ...look, ...bareDown, skin }, shank, room, id, untoldDown)
-const bareDown = { pattern: 'plain', belly: 'same', extraWhite: false, headSpot: 'none' } as const
+export const chickUntold = ({ skin, ...look }: Chick, seen: ChickSeen): Markup =>
+  body({ ...look, ...bareDown, skin }, seen, untoldDown)
+const bareDown = { pattern: 'plain', belly: 'same', extraWhite: false, headSpot: 'none', ground: 'hidden' } as const
 
-function body(look: Chick, shank: string, room: Room, id: string, tones: DownTones): Markup {
+function body(look: Chick, { shank, room, id, wingRead = false }: ChickSeen, tones: DownTones): Markup {
   return svg`<g stroke-linejoin="round" stroke-linecap="round">
     <ellipse cx="60" cy="${chickGround}" rx="38" ry="4" fill="${rooms[room].shadow}"/>
     ${legs(shank)}
@@ -28,6 +34,7 @@ function body(look: Chick, shank: string, room: Room, id: string, tones: DownTon
       ${look.belly === 'pale' && svg`<path d="${bellyDown}" fill="${tones.belly}"/>`}
       ${markings(look, tones)}
     </g>
+    ${wingRead && wingFeathers[look.wing]}
     ${wingOf(look, tones)}
     ${fluff(tones)}
     ${face(look, tones.light)}
@@ -39,6 +46,19 @@ const legs = (shank: string): Markup => svg`
     <path d="M50 96L47 110M47 110L36 113.5M47 110L56 114M47 110L46 115.5"/>
     <path d="M68 96L69 110M69 110L58 113.5M69 110L81 113.5M69 110L70 115.5"/>
   </g>`
+
+/** The first wing feathers, fanned out behind the wing: primaries, and over them the coverts; slow ones are no longer. */
+const quills = (long: number, cover: number): Markup => {
+  const fan = (length: number, from: number, by: number): string =>
+    Array.from({ length: 6 }, (_, at) => {
+      const turn = ((from + at * by) * Math.PI) / 180
+      return `M46 80L${round(46 - Math.cos(turn) * length)} ${round(80 + Math.sin(turn) * length)}`
+    }).join('')
+  const drawn = (d: string, fill: string, width: number): Markup =>
+    svg`<path d="${d}" fill="none" stroke="#4d4334" stroke-width="${width + 1.6}"/><path d="${d}" fill="none" stroke="${fill}" stroke-width="${width}"/>`
+  return svg`${drawn(fan(long, 4, 13), '#faf6e6', 3.2)}${drawn(fan(cover, 9, 13), '#d9c48c', 2.6)}`
+}
+const wingFeathers: Readonly<Record<Chick['wing'], Markup>> = { fast: quills(42, 27), slow: quills(29, 30) }
 
 function wingOf(look: Chick, tones: DownTones): Markup {
   const pale = look.extraWhite || look.belly === 'pale'

@@ -4,6 +4,7 @@ import { open, type Outline } from '../curve.ts'
 import type { DownTones } from '../palette.ts'
 import { svg, type Markup } from '../svg.ts'
 import { downy } from '../downy.ts'
+import { facePatch, tingeOf } from './tinge.ts'
 
 /** The middle of the back stripe, from forehead to tail; the pale line beside it; the line through the eye; the flank. */
 const back: Outline = [
@@ -30,6 +31,7 @@ const flank: Outline = [
 
 export const markings = (look: Chick, tones: DownTones): Markup => svg`
   ${stripes[look.pattern](tones)}
+  ${tinge(look)}
   ${look.extraWhite && extraWhite}
   ${spot(look)}`
 
@@ -127,6 +129,15 @@ const whiteFace: Outline = [
   [107, 34, 106, 30, 104, 26],
 ]
 const extraWhite = svg`<g fill="#fdfcf7"><path d="${downy(whiteBreast, 6, 3)}"/><path d="${downy(whiteFace, 6, 2)}"/></g>`
+
+function tinge(look: Chick): Markup | undefined {
+  const shown = tingeOf(look)
+  return (
+    shown &&
+    svg`<g fill="${shown.tone}" fill-opacity="${shown.strength}"><path d="${downy(facePatch, 6, 3)}"/>
+    ${shown.at === 'face and breast' && svg`<path d="${downy(whiteBreast, 6, 3)}"/>`}</g>`
+  )
+}
 
 const smallSpot: Outline = [
   [62, 25],

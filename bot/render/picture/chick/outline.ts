@@ -58,11 +58,10 @@ export const wing: Outline = [
 ]
 
 /** Where each sign is looked for, with the reach of a ring about it; a sign without a place is the whole chick. */
-export const signPlace: Readonly<
-  Record<string, { readonly x: number; readonly y: number; readonly reach: number } | undefined>
-> = {
+export type SignPlace = { readonly x: number; readonly y: number; readonly reach: number }
+export const signPlace: Readonly<Record<string, SignPlace | undefined>> = {
   'head spot': { x: 68, y: 22, reach: 15 },
-  'wing feathers': { x: 46, y: 79, reach: 21 },
+  'wing feathers': { x: 31, y: 85, reach: 23 },
   'skin colour': { x: 91, y: 37, reach: 15 },
   stripes: { x: 40, y: 58, reach: 21 },
   marks: { x: 66, y: 26, reach: 19 },
