@@ -96,6 +96,21 @@ export const Chick = z.strictObject({
 })
 export type Chick = z.infer<typeof Chick>
 
+/** Dark downs have one colour in gold and in silver; what can be told of it shows in the face. */
+export const darkDowns: ReadonlySet<Chick['colour']> = new Set<Chick['colour']>([
+  'black',
+  'dark brown',
+  'blue-grey',
+  'smoky white',
+  'lavender grey',
+  'chocolate',
+  'mauve',
+  'dun',
+  'khaki',
+])
+/** Pale and grey downs that are silver unless a tinge of gold is told. */
+export const greyDowns: ReadonlySet<Chick['colour']> = new Set<Chick['colour']>(['cream', 'grey-brown'])
+
 export const Plumage = z.strictObject({
   pattern: z.enum(patterns),
   black: z.enum(blackTints), // what colour the black parts are; none = no such parts

@@ -1,4 +1,5 @@
 // test/tools/pictureSheets.ts: many pictures on one: all cards at a glance, and the chicks alone without a word, to be judged by eye.
+import { cardOf } from '../../bot/render/picture/card/card.ts'
 import { chick } from '../../bot/render/picture/chick/draw.ts'
 import { chickBox } from '../../bot/render/picture/chick/outline.ts'
 import { scatter } from '../../bot/render/picture/curve.ts'
@@ -6,7 +7,7 @@ import { hatchLegs, rooms } from '../../bot/render/picture/palette.ts'
 import type { Plan } from '../../bot/render/picture/card/frame.ts'
 import { placed, svg, type Markup } from '../../bot/render/picture/svg.ts'
 import { words } from '../../bot/render/picture/text.ts'
-import type { Answer, LookShare } from '../../core/answer.ts'
+import type { Answer } from '../../core/answer.ts'
 
 export type Named = { readonly number: string; readonly message: string; readonly answer: Answer; readonly plan: Plan }
 
@@ -45,20 +46,22 @@ const distinct = (markup: string, prefix: string): Markup => ({
     .replaceAll(/url\(#([^)]+)\)/g, `url(#${prefix}$1)`),
 })
 
-const likeliest = (looks: readonly LookShare[]): LookShare | undefined => looks.toSorted((a, b) => b.share - a.share)[0]
-
 /** Of each cross one cockerel and one pullet, in an order that chance fixed, both looking the same way; only numbers. */
 export function blindSheet(cards: readonly Named[]): string {
   const [width, height] = [220, 150]
   const content = cards.map(({ number, answer }, at) => {
-    const one = answer.kind === 'cross' ? answer.crosses[0]?.cases[0] : undefined
-    const wingRead = one?.sexing.signs[0]?.sign === 'wing feathers'
-    const pair = [likeliest(one?.cockerels ?? []), likeliest(one?.pullets ?? [])]
+    const [row] = (answer.kind === 'cross' ? cardOf(answer)?.crosses[0]?.rows : undefined) ?? []
+    const pair = [row?.cockerels.chicks[0], row?.pullets.chicks[0]]
     const shown = pulletLeft(at) ? pair.toReversed() : pair
-    const chicks = shown.map((look, side) =>
-      look
+    const chicks = shown.map((one, side) =>
+      one
         ? placed(
-            chick(look.look.chick, { shank: hatchLegs(look.look), room: 'light', id: `b${at}${side}`, wingRead }),
+            chick(one.look.chick, {
+              shank: hatchLegs(one.look),
+              room: 'light',
+              id: `b${at}${side}`,
+              wingRead: one.wingRead,
+            }),
             side * 104,
             28,
             100 / chickBox,

@@ -1,4 +1,5 @@
 // core/looks/words/down.ts: the down of a chick in plain words, made to stand before "down".
+import { darkDowns, greyDowns } from '../look.ts'
 import type { Draft } from '../rule.ts'
 
 const colours: Partial<Record<Draft['down'], string>> = {
@@ -19,21 +20,6 @@ const patterns: Readonly<Record<Draft['downPattern'], string>> = {
   marbled: 'marbled',
   smudged: 'dark-smudged',
 }
-
-/** Dark downs have one colour in gold and in silver; what can be told of it shows in the face. */
-export const darkDowns: ReadonlySet<Draft['down']> = new Set<Draft['down']>([
-  'black',
-  'dark brown',
-  'blue-grey',
-  'smoky white',
-  'lavender grey',
-  'chocolate',
-  'mauve',
-  'dun',
-  'khaki',
-])
-/** Pale and grey downs that are silver unless a tinge of gold is told. */
-export const greyDowns: ReadonlySet<Draft['down']> = new Set<Draft['down']>(['cream', 'grey-brown'])
 
 function tinge({ down, tone, red }: Draft): string {
   if (tone === 'hidden') return ''

@@ -1,6 +1,5 @@
 // bot/render/picture/chick/tinge.ts: gold or silver as it shows on down that is otherwise alike: in the face of dark down, as a warm breath on pale and grey down.
-import type { Chick } from '../../../../core/looks/look.ts'
-import { darkDowns, greyDowns } from '../../../../core/looks/words/down.ts'
+import { darkDowns, greyDowns, type Chick } from '../../../../core/looks/look.ts'
 import type { Outline } from '../curve.ts'
 import { downs } from '../palette.ts'
 
@@ -8,7 +7,7 @@ export type Tinge = { readonly at: 'face' | 'face and breast'; readonly tone: st
 
 const silverFace: Tinge = { at: 'face', tone: downs['silver grey'].light, strength: 1 }
 const brownFace: Tinge = { at: 'face', tone: downs['golden brown'].back, strength: 1 }
-const warm: Tinge = { at: 'face and breast', tone: downs['golden brown'].light, strength: 0.55 }
+const warm: Tinge = { at: 'face and breast', tone: downs.buff.light, strength: 0.5 }
 
 /** What the words call silver-faced, brown-faced, gold-tinged or cream-tinged; undefined where nothing of it shows. */
 export function tingeOf({ colour, ground }: Pick<Chick, 'colour' | 'ground'>): Tinge | undefined {
