@@ -37,17 +37,18 @@ export function words(text: string, setting: Setting): Words {
 /** The largest size at which the text fits in as many lines as may be; at the smallest it is cut, with a sign that it was. */
 function fit(text: string, setting: Setting): { readonly size: number; readonly lines: readonly string[] } {
   const { width, face, most = 1, least = 11 } = setting
-  for (let size = setting.size; size >= least; size -= 0.5) {
-    const lines = broken(text, width, face, size)
-    if (lines.length <= most && lines.every((line) => widthOf(line, face, size) <= width)) return { size, lines }
-  }
-  return { size: least, lines: cut(broken(text, width, face, least), width, face, least, most) }
+  for (const breaking of [wholeWords, atHyphens])
+    for (let size = setting.size; size >= least; size -= 0.5) {
+      const lines = broken(text, width, face, size, breaking)
+      if (lines.length <= most && lines.every((line) => widthOf(line, face, size) <= width)) return { size, lines }
+    }
+  return { size: least, lines: cut(broken(text, width, face, least, atHyphens), width, face, least, most) }
 }
 
-function broken(text: string, width: number, face: Face, size: number): readonly string[] {
+function broken(text: string, width: number, face: Face, size: number, breaking: Breaking): readonly string[] {
   const lines: string[] = []
   const fits = (line: string): boolean => widthOf(line, face, size) <= width
-  const pieces = text.split(' ').flatMap((word) => (fits(word) ? [word] : atHyphens(word)))
+  const pieces = text.split(' ').flatMap((word) => (fits(word) ? [word] : breaking(word)))
   for (const [at, word] of pieces.entries()) {
     const last = lines.at(-1)
     const longer = last === undefined ? word : `${last}${pieces[at - 1]?.endsWith('-') ? '' : ' '}${word}`
@@ -57,8 +58,10 @@ function broken(text: string, width: number, face: Face, size: number): readonly
   return lines
 }
 
-/** 'black-and-white' as 'black-', 'and-', 'white': a word too wide for its box breaks where it has a hyphen. */
-const atHyphens = (word: string): readonly string[] => word.split(/(?<=-)/)
+type Breaking = (word: string) => readonly string[]
+const wholeWords: Breaking = (word) => [word]
+/** 'black-and-white' as 'black-', 'and-', 'white': a word too wide for its box even when small breaks where it has a hyphen. */
+const atHyphens: Breaking = (word) => word.split(/(?<=-)/)
 
 function cut(lines: readonly string[], width: number, face: Face, size: number, most: number): readonly string[] {
   const kept = lines.slice(0, most)
