@@ -9,6 +9,12 @@ test('the chat server to test against is there', () => {
   expect(isInstalled || process.env['CI'] !== 'true').toBe(true)
 })
 
+test('so is a client that is not made by its SDK', () => {
+  if (isInstalled && pythons.length === 0)
+    console.warn('matrix-nio is not installed: its test is skipped. test/tools/synapse.sh installs it.')
+  expect(pythons.length > 0 || process.env['CI'] !== 'true').toBe(true)
+})
+
 describe.skipIf(!isInstalled)('with Synapse', { timeout: 60_000 }, () => {
   let scene: Scene
   let wren: Person
