@@ -15,7 +15,7 @@ test('so is a client that is not made by its SDK', () => {
   expect(pythons.length > 0 || process.env['CI'] !== 'true').toBe(true)
 })
 
-describe.skipIf(!isInstalled)('with Synapse', { timeout: 60_000 }, () => {
+describe.skipIf(!isInstalled)('with Synapse', { timeout: 120_000 }, () => {
   let scene: Scene
   let wren: Person
   let finch: Person
@@ -24,7 +24,7 @@ describe.skipIf(!isInstalled)('with Synapse', { timeout: 60_000 }, () => {
     wren = scene.wren
     finch = await scene.join('finch')
     await scene.start()
-  }, 60_000)
+  }, 180_000)
   afterAll(() => scene?.clear())
 
   const wordsOf = ({ content }: Seen): unknown => content['body']

@@ -7,14 +7,14 @@ import { person, type Person } from './with/person.ts'
 import { startProxy } from './with/proxy.ts'
 import { isInstalled, openScene, type Scene } from './with/scene.ts'
 
-describe.skipIf(!isInstalled)('keys, with Synapse', { timeout: 60_000 }, () => {
+describe.skipIf(!isInstalled)('keys, with Synapse', { timeout: 120_000 }, () => {
   let scene: Scene
   let wren: Person
   beforeAll(async () => {
     scene = await openScene()
     wren = scene.wren
     await scene.start()
-  }, 60_000)
+  }, 180_000)
   afterAll(() => scene?.clear())
 
   const until = async (isSo: () => Promise<boolean>, within = 20_000): Promise<void> => {

@@ -17,7 +17,7 @@ describe.skipIf(!isInstalled)('trouble, with Synapse', { timeout: 120_000 }, () 
     scene = await openScene()
     wren = scene.wren
     await scene.start()
-  }, 60_000)
+  }, 180_000)
   afterAll(() => scene?.clear())
 
   /** Asks one after the other, and a last one when all is over; then nothing is left to come. */

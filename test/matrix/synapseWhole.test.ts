@@ -7,14 +7,14 @@ import { whole } from './with/bot.ts'
 import type { Person, Seen } from './with/person.ts'
 import { isInstalled, openScene, type Scene } from './with/scene.ts'
 
-describe.skipIf(!isInstalled)('the whole bot, with Synapse', { timeout: 90_000 }, () => {
+describe.skipIf(!isInstalled)('the whole bot, with Synapse', { timeout: 120_000 }, () => {
   let scene: Scene
   let wren: Person
   beforeAll(async () => {
     scene = await openScene(whole)
     wren = scene.wren
     await scene.start()
-  }, 90_000)
+  }, 180_000)
   afterAll(() => scene?.clear())
 
   const bodyOf = ({ content }: Seen): string => String(content['body'])
