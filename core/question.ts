@@ -61,6 +61,9 @@ export const Aspect = z.enum([
   'comb',
   'legs',
   'maturity',
+  'egg-size',
+  'vigour',
+  'meat',
 ])
 export type Aspect = z.infer<typeof Aspect>
 

@@ -27,7 +27,7 @@ import {
   readVigour,
 } from './read/fact.ts'
 import { readHatch } from './read/hatch.ts'
-import { readBestBreed, readLines, readStrategy } from './read/lines.ts'
+import { readBestBreed, readLines, readStrategy, readWishes } from './read/lines.ts'
 import { isToldPair, pairsIn } from './read/pairs.ts'
 import { readParents } from './read/parents.ts'
 import { readPartners } from './read/partners.ts'
@@ -136,6 +136,7 @@ const readers: readonly Reader[] = [
   readShell,
   readSexing,
   readVigour,
+  readWishes,
   readDangling,
   readPhoto,
   readAdvert,

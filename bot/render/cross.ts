@@ -58,23 +58,25 @@ function sexing(one: Case, asked: Asked, verdict: string): readonly Block[] {
 /** A bird of which only genes are told lays what nobody knows. */
 const known = (bird: BirdSeen): boolean => bird.breed !== undefined || bird.cross !== undefined
 
-function hen(one: Case, asked: Asked, verdict: string): readonly Block[] {
+/** `bredOn`: a parent is itself a cross, so what the first cross gained is partly lost; that is said beside the eggs. */
+function hen(one: Case, asked: Asked, verdict: string, bredOn: boolean): readonly Block[] {
   if (!one.hen) return []
   const { units } = asked.manner
   const everything = wants(asked, 'more')
   const told = henAspects(one.hen, everything ? everyHenAspect : asked.aspects, units, verdict)
-  const apart = wants(asked, 'eggs', 'size', 'more', 'why') ? lineNote(one.hen) : []
+  const apart = wants(asked, 'eggs', 'more', 'why') ? lineNote(one.hen) : []
   if (usual(asked)) return [henLine(one.hen, units)]
-  return [...told, ...apart, ...(wants(asked, 'more', 'why') ? vigour(one.hen) : [])]
+  const gained = wants(asked, 'more', 'why') || (bredOn && wants(asked, 'eggs'))
+  return [...told, ...apart, ...(gained && !wants(asked, 'vigour') ? vigour(one.hen) : [])]
 }
 const everyHenAspect: readonly Aspect[] = ['eggs', 'size', 'temper', 'broody', 'hardiness', 'feed', 'maturity']
 
 /** Where the shells hang on what a parent carries, they are told case by case. */
-function daughters({ cases }: Crossed, first: Case, asked: Asked, verdict: string): readonly Block[] {
+function daughters({ cases, sire, dam }: Crossed, first: Case, asked: Asked, verdict: string): readonly Block[] {
   const shells =
     (usual(asked) || wants(asked, 'eggs', 'shell', 'more')) && shellHangs(cases) ? eggCaseBlocks(cases) : []
   const own = shells.length > 0 && first.hen ? { ...first, hen: { ...first.hen, shell: [] } } : first
-  return [...hen(own, asked, verdict), ...shells]
+  return [...hen(own, asked, verdict, Boolean(sire.cross ?? dam.cross)), ...shells]
 }
 
 function single(crossed: Crossed, asked: Asked, verdict: string): readonly Block[] {

@@ -2,7 +2,7 @@
 import { line, strong } from './document.ts'
 import { or, share } from './numbers.ts'
 import { capital } from './tame.ts'
-import { estimate, grams, kilograms, range } from './measures.ts'
+import { estimate, grams, gramsRange, kilograms, kilogramsRange, range } from './measures.ts'
 import type { Block } from './document.ts'
 import type { Hen } from '../../core/answer.ts'
 import type { Aspect, Manner } from '../../core/question.ts'
@@ -57,6 +57,11 @@ const aspects: Partial<Record<Aspect, (hen: Hen, units: Units) => string>> = {
   shell: (hen) => (hen.shell.length > 0 ? `Shells: ${shellWords(hen)}.` : ''),
   size: (hen, units) =>
     `Size: hens ${kilograms(hen.bodyWeightKg.likely, units)}, cocks ${kilograms(hen.cockWeightKg.likely, units)}; a dressed cockerel ${kilograms(hen.carcassKg.likely, units)}.`,
+  'egg-size': (hen, units) =>
+    `Eggs: perhaps ${gramsRange(hen.eggWeightGrams, units)}; pullets begin with smaller ones.`,
+  vigour: (hen) => (hen.vigour === undefined ? '' : `Taken as ${hen.vigour}.`),
+  meat: (hen, units) =>
+    `For the pot, at sixteen weeks: perhaps ${kilogramsRange(hen.carcassKg, units)} dressed; grown, cocks weigh ${kilograms(hen.cockWeightKg.likely, units)}.`,
   temper: (hen) => `Temper: ${hen.temper}.`,
   broody: (hen) => `Broodiness: ${hen.broody.words}.`,
   hardiness: (hen) => `Cold: ${hen.hardiness.cold}. Heat: ${hen.hardiness.heat}.`,

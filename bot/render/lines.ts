@@ -8,8 +8,8 @@ import type { Document, Line } from './document.ts'
 import type { LinesAnswer } from '../../core/answer.ts'
 
 type Option = LinesAnswer['options'][number]
-/** As many as a phone shows: those the keeper named, and fewer where the catalogue was searched for him. */
-const mostOptions = { named: 4, found: 3 } as const
+/** As many as a phone shows. */
+const mostOptions = 4
 
 function moneyWords(option: Option, currency: string | undefined): readonly string[] {
   if (!option.money) return []
@@ -42,9 +42,7 @@ function option(one: Option, asked: Asked, goal: readonly string[]): Line {
 
 /** Costs are told in the sentences; only where lines are set against each other do they stand in a row. */
 export function linesBlocks(answer: LinesAnswer, asked: Asked): Document {
-  const named = answer.birds.length > 0
-  const options =
-    answer.topic === 'compare' ? answer.options.slice(0, named ? mostOptions.named : mostOptions.found) : []
+  const options = answer.topic === 'compare' ? answer.options.slice(0, mostOptions) : []
   return [
     line(strong(capital(answer.summary))),
     ...(options.length > 0 ? [numbered(options.map((one) => option(one, asked, answer.goal)))] : []),

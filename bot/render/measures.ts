@@ -20,6 +20,17 @@ export const kilograms = (kg: number, units: Units): string =>
 export const grams = (g: number, units: Units): string =>
   both(units, `${count(g)} g`, `${number(g / gramsPerOunce)} oz`)
 
+/** A range of weights: '59 to 64 g (2.1 to 2.3 oz)'. */
+export const gramsRange = ({ low, high }: Span, units: Units): string =>
+  both(units, `${count(low)} to ${count(high)} g`, `${ounces(low)} to ${ounces(high)} oz`)
+export const kilogramsRange = ({ low, high }: Span, units: Units): string =>
+  both(
+    units,
+    `${number(low)} to ${number(high)} kg`,
+    `${number(low * poundsPerKg)} to ${number(high * poundsPerKg)} lb`,
+  )
+const ounces = (g: number): string => number(g / gramsPerOunce)
+
 const tidy = (n: number): number => (n >= 100 ? Math.round(n / 5) * 5 : n >= 20 ? Math.round(n) : Number(n.toFixed(1)))
 
 /** '180 to 240', or one figure where both ends round to it. */

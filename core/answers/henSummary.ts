@@ -5,6 +5,7 @@ import { shareWords } from './fraction.ts'
 import { fitting } from './parts.ts'
 
 const poundsPerKg = 2.204_62
+const gramsPerOunce = 28.349_5
 const toFive = (n: number): number => Math.round(n / 5) * 5
 const kg = (n: number): string => `${n.toFixed(1)} kg (${(n * poundsPerKg).toFixed(1)} lb)`
 const weeks = (days: number): number => Math.round(days / 7)
@@ -29,6 +30,10 @@ const phrases: Partial<Record<Aspect, (hen: Hen) => string>> = {
     `perhaps ${toFive(hen.eggsFirstYear.low)} to ${toFive(hen.eggsFirstYear.high)} eggs in their first year, ${shellWords(hen)}`,
   shell: (hen) => `${shellWords(hen)} eggs`,
   size: (hen) => `about ${kg(hen.bodyWeightKg.likely)} grown, their brothers ${kg(hen.cockWeightKg.likely)}`,
+  'egg-size': ({ eggWeightGrams: { low, likely, high } }) =>
+    `eggs of perhaps ${Math.round(low)} to ${Math.round(high)} g (about ${(likely / gramsPerOunce).toFixed(1)} oz)`,
+  vigour: ({ vigour }) => vigour?.replace(/^.*: /, '') ?? 'crossing adds nothing, both sides being of one line',
+  meat: ({ carcassKg }) => `cockerels dress about ${kg(carcassKg.likely)} at sixteen weeks`,
   temper: (hen) => hen.temper,
   broody: (hen) => hen.broody.words,
   hardiness: ({ hardiness }) => `cold ${hardiness.cold}, heat ${hardiness.heat}`,
@@ -51,7 +56,11 @@ export const henPhrase = (hen: Hen, aspects: readonly Aspect[]): string =>
 /** 'Daughters: perhaps 210 to 300 eggs in their first year, brown; calm.' Fewer phrases where all do not fit. */
 export function henSummary(hen: Hen, aspects: readonly Aspect[]): string {
   const told = aspects.flatMap((aspect) => phrases[aspect]?.(hen) ?? [])
-  const upTo = (n: number): string => `Daughters: ${told.slice(0, n).join('; ')}.`
+  const ofAll = aspects[0] === 'meat' || aspects[0] === 'vigour'
+  const upTo = (n: number): string => {
+    const words = told.slice(0, n).join('; ')
+    return ofAll ? `${words.charAt(0).toUpperCase()}${words.slice(1)}.` : `Daughters: ${words}.`
+  }
   return fitting(upTo(4), upTo(3), upTo(2), upTo(1))
 }
 

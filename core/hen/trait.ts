@@ -30,6 +30,7 @@ function gain(pair: Meeting, p: CrossingParameters): { readonly likely: number; 
  * @param of the trait of one line bred pure, in its own unit
  * @returns range in the same unit; doubts of lines, of heterosis and of the mother's own effect add as squares
  * @source Dickerson 1969, Anim. Breed. Abstr. 37:191-202; Dickerson 1973, Proc. Anim. Breed. Genet. Symp.: from memory.
+ *         What a cross-bred dam gives beyond a pure one (maternal heterosis): no figure for laying was found in print, so none.
  *         Losses from breaking up line combinations in F2 and later are not known and left out.
  */
 export function crossbredTrait(

@@ -99,7 +99,8 @@ export function aspectsOf({ scene }: Reading): readonly Aspect[] {
     if (goal === 'cold' || goal === 'heat') return ['hardiness']
     if (goal === 'calm' || goal === 'family') return ['temper']
     if (goal === 'broody') return ['broody']
-    if (goal === 'size' || goal === 'meat') return ['size']
+    if (goal === 'meat') return ['meat']
+    if (goal === 'size') return ['size']
     if (goal === 'eggs') return ['eggs']
     return goal.endsWith('-eggs') ? ['shell'] : []
   })

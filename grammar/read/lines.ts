@@ -213,6 +213,22 @@ export const readBestBreed: Reader = (reading) => {
     : undefined
 }
 
+/** "calm hens for kids that still lay ok": two wishes, and nobody named. */
+export const readWishes: Reader = (reading, context) => {
+  const { scene, tokens, words, has } = reading
+  const wishes = goalsOf(reading).filter((goal) => goal !== 'sexable')
+  const birds = [...scene.birds, ...scene.matings.flatMap(({ sires, dams }) => [...sires, ...dams])]
+  return context.addressed &&
+    wishes.length > 1 &&
+    birds.every((bird) => bird.ref.breed === undefined) &&
+    !tokens.some(({ type }) => ['cock', 'chick', 'over', 'under', 'my', 'his'].includes(type)) &&
+    words.some((word) => /^(?:hens?|chickens?|breeds?|layers?|birds?|flock|lay|lays)$/u.test(word)) &&
+    !has('health', 'law', 'hatch', 'set', 'photo') &&
+    !isAdvert(reading)
+    ? linesQuestion(reading, 'compare')
+    : undefined
+}
+
 /** No birds, but a goal and a wish for a plan: the best of the catalogue. */
 export const readStrategy: Reader = (reading) => {
   const goals = goalsOf(reading)

@@ -31,6 +31,10 @@ export const aspectWords: Readonly<Record<Aspect, string>> = {
     'ok to breed, okay to breed, alright to breed, fine to breed, safe to breed, ok to mate, ok to put, okay to put, is it ok, is it okay, is it alright, is it safe, is it bad, bad idea, should i worry, worry, worried, dead, die, dies, died, dying, dead in shell, safe, lethal, lethals, harm, harmful, dangerous, deformed, deformity, deformities, cruel, unethical, ethical, inbred, inbreeding, problems, unhealthy, lethal gene, survive, survivors, suffer',
   comb: 'comb, combs, what comb, comb type, comb types, kamm, crete',
   legs: 'leg color, leg colour, legs color, legs colour, what color legs, what colour legs, which color legs, color legs, colour legs, color of legs, colour of legs, shank color, shank colour, shanks, color are the legs, colour are the legs, what legs',
+  'egg-size':
+    'egg size, egg sizes, egg sise, eggs size, size of egg, size of eggs, size of the eggs, size of the egg, size of their eggs, size of her eggs, size eggs, what size eggs, egg weight, egg weights, weight of eggs, weight of the eggs, weight of an egg, weight of their eggs, how big are the eggs, how big are their eggs, how big will the eggs be, how big would the eggs be, how large are the eggs, how heavy are the eggs, eggs weigh',
+  vigour: 'hybrid vigour, hybrid vigor, heterosis, vigour, vigor',
+  meat: 'dressed, dressed weight, dress out, dresses out, dressing weight, oven ready, how much meat, meat on, carcass weight, carcase weight',
   maturity:
     'point of lay, pol, start laying, start to lay, begin laying, first egg, first eggs, age at first egg, when do they lay, when will they lay, lay age, maturity, age of lay, come into lay, coming into lay, begin to lay, when they lay, laying age, when do they start',
 }

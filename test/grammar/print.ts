@@ -15,6 +15,9 @@ export function printBird({ breed, line, genotype, cross, name }: BirdRef): stri
 }
 const birds = (refs: readonly BirdRef[]): string => refs.map(printBird).join(',')
 
+const counted = ({ year, hens }: { readonly year?: number | undefined; readonly hens?: number | undefined }): string =>
+  `${year === undefined ? '' : ` year ${year}`}${hens === undefined ? '' : ` hens ${hens}`}`
+
 const told = (question: Question): string => {
   switch (question.kind) {
     case 'cross':
@@ -34,7 +37,7 @@ const told = (question: Question): string => {
       return JSON.stringify(rest)
     }
     case 'lines':
-      return `${question.topic} goals ${question.goals.join(',')} compare ${birds(question.compare)} ${JSON.stringify(question.prices)}`
+      return `${question.topic} goals ${question.goals.join(',')} compare ${birds(question.compare)} ${JSON.stringify(question.prices)}${counted(question)}`
     case 'decline':
       return question.why
     case 'error':

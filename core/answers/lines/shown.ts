@@ -5,7 +5,7 @@ import { candidate, type Candidate } from './candidate.ts'
 import { poolFor } from './pool.ts'
 import { bestFew, ranked } from './rank.ts'
 
-const mostFromCatalogue = 4
+const mostFromCatalogue = 3
 
 /** What is meant by a hen where a keeper asks of costs and names none: a hybrid, and an old line kept for use. */
 const usualHens: readonly BirdRef[] = [

@@ -16,6 +16,7 @@ describe('energy a day (table: NRC 1994, Nutrient Requirements of Poultry, 9th e
   const at = (weightKg: number, i: number): number =>
     energyPerDay({ weightKg, eggsPerYear: (365 * lay[i]!) / 100, eggWeightGrams: 60 }, 22)
 
+  // Equation and table come from one memory, neither from the page: this holds them to each other. The hens that were fed hold them to life.
   test.each(printed)('a hen of %s kg: upkeep, and what each rate of lay adds, to the kilocalorie', (weightKg, row) => {
     expect(Math.abs(at(weightKg, 0) - row[0]!)).toBeLessThan(1)
     for (const [i, kcal] of row.entries())

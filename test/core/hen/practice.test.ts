@@ -49,6 +49,13 @@ describe('daughters of fine-barred and of open-barred hens under one red cock (c
   const [fine, open] = [cross(heritageRed, fineBarred), cross(heritageRed, openBarred)]
   test('lay less out of the fine-barred', () =>
     expect(fine.eggsFirstYear.likely).toBeLessThan(open.eggsFirstYear.likely - 20))
+  test('by about half of what the dams themselves differ in; 20 to 35 is what that comes to against hatchery dams of some 200', () => {
+    const own = (line: string): number => henAsBred(bird('Barred Plymouth Rock', line), []).eggsFirstYear.likely
+    const less = open.eggsFirstYear.likely - fine.eggsFirstYear.likely
+    expect(Math.abs(less / ((own('production') - own('exhibition')) / 2) - 1)).toBeLessThan(0.15)
+    const hatchery = cross(heritageRed, bird('Barred Plymouth Rock', 'hatchery'))
+    within(hatchery.eggsFirstYear.likely - fine.eggsFirstYear.likely, 15, 35)
+  })
   test('brood more', () => within(fine.broody.rate.likely - open.broody.rate.likely, 0.08, 0.2))
   test('and the dam’s bars and slow feather are said to reach her sons only: here genetics stands against the belief', () => {
     expect(fine.line).toMatch(/sons only/)
