@@ -45,7 +45,6 @@ export const doubles: Tables<number, Float64Array, number> = {
   },
   sum: ([one, two, three], at, cells) => {
     const sums = new Float64Array(cells)
-    if (one === undefined) return sums
     if (two === undefined) sumOne(sums, at, one)
     else if (three === undefined) sumTwo(sums, at, one, two)
     else sumThree(sums, at, one, two, three)

@@ -4,7 +4,7 @@ import { type Index, indexOf, type Placed, type Scope, type Tables } from './fac
 import type { Plan } from './plan.ts'
 import { type Recipe, recipeOf } from './recipe.ts'
 
-/** What the upward pass leaves, bucket by bucket. */
+/** What the upward pass leaves, bucket by bucket, and as much of the downward pass as was asked for. */
 export type Collected<T, W, S> = {
   readonly plan: Plan
   readonly tables: Tables<T, W, S>
@@ -15,6 +15,8 @@ export type Collected<T, W, S> = {
   readonly scales: readonly S[]
   /** The one or two tables whose product is the joint table of the bucket, where they are few enough to be kept. */
   readonly halves: readonly (Halves<W> | undefined)[]
+  /** What each bucket is told by its parent: everything outside the tree below it. Filled as it is asked for. */
+  readonly down: (Placed<W> | undefined)[]
 }
 type Halves<W> = readonly [Placed<W>, Placed<W>?]
 
@@ -24,18 +26,24 @@ const keptCells = 1 << 23
 export function collect<T, W, S>(plan: Plan, given: readonly W[], tables: Tables<T, W, S>): Collected<T, W, S> {
   const recipes = plan.buckets.map((_, b) => recipeOf(plan, b, given.length))
   const state = { up: [] as W[], scales: [] as S[], halves: [] as (Halves<W> | undefined)[] }
-  const collected = { plan, tables, given, recipes, ...state }
+  const collected = { plan, tables, given, recipes, ...state, down: [] }
   plan.buckets.forEach((_, b) => send(collected, state, b))
   return collected
 }
 
-/** The same with one table replaced: only the buckets between it and its root are worked again. */
+/**
+ * The same with one table replaced: only the buckets between it and its root are worked again, and these
+ * alone are still told the same from above.
+ */
 export function revise<T, W, S>(from: Collected<T, W, S>, factor: number, table: W): Collected<T, W, S> {
   const state = { up: [...from.up], scales: [...from.scales], halves: [...from.halves] }
-  const collected = { ...from, given: from.given.with(factor, table), ...state }
+  const down: (Placed<W> | undefined)[] = []
+  const collected = { ...from, given: from.given.with(factor, table), ...state, down }
   const { buckets } = from.plan
-  for (let b = buckets.findIndex(({ factors }) => factors.includes(factor)); b >= 0; b = buckets[b]!.parent)
+  for (let b = buckets.findIndex(({ factors }) => factors.includes(factor)); b >= 0; b = buckets[b]!.parent) {
     send(collected, state, b)
+    down[b] = from.down[b]
+  }
   return collected
 }
 
@@ -84,9 +92,8 @@ export type Beliefs<W> = {
 
 /** The downward pass, worked only as far as it is asked for. */
 export function distribute<T, W, S>(collected: Collected<T, W, S>): Beliefs<W> {
-  const { plan, tables, recipes, up, halves } = collected
+  const { plan, tables, recipes, up, halves, down } = collected
   const { buckets, sizes } = plan
-  const down: (Placed<W> | undefined)[] = []
   const fall = (b: number, at: Index, cells: number): W => {
     const [one, two] = halves[b] ?? halvesOf(collected, b)
     const above = buckets[b]!.parent < 0 ? undefined : (down[b] ??= fromAbove(b))

@@ -13,6 +13,9 @@ export type Index = { readonly outer: Int32Array; readonly inner: Int32Array }
 /** A small table, and where the cells of a large one stand in it. */
 export type Placed<W> = { readonly weights: W; readonly at: Index }
 
+/** One to three tables to be multiplied. */
+export type Product<W> = readonly [Placed<W>, (Placed<W> | undefined)?, (Placed<W> | undefined)?]
+
 /** Weights, and the factor by which all of them are to be multiplied. */
 export type Scaled<W, S> = { readonly weights: W; readonly scale: S }
 
@@ -28,7 +31,7 @@ export type Tables<T, W, S> = {
   /** The large table whose cell k is a[at k] * b[at k]. */
   readonly product: (a: Placed<W>, b: Placed<W>) => W
   /** The product of one to three tables, never written down, summed into the small table that `at` points to. */
-  readonly sum: (of: readonly (Placed<W> | undefined)[], at: Index, cells: number) => W
+  readonly sum: (of: Product<W>, at: Index, cells: number) => W
   /** a / b cell by cell; 0 / 0 = 0. */
   readonly over: (a: W, b: W) => Scaled<W, S>
   readonly power: (a: W, n: number) => W

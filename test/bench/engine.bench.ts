@@ -154,6 +154,7 @@ async function oneMore(name: string, flock: Pedigree): Promise<void> {
   const asked = flock.birds.length / 2
   const first = await timed(() => chanceFor(standing(flock), asked, 'yes'))
   const before = standing(flock)
+  chanceFor(before, asked, 'yes') // what was asked before the further reading
   let turn = 0
   const again = (): number => {
     turn = (turn + 7) % unread.length

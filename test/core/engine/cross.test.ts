@@ -154,6 +154,43 @@ describe('cross-bred parents', () => {
   })
 })
 
+describe('loci twelve in a hundred apart, by hand', () => {
+  const r = 0.12
+  const both = { Ml: ['Ml', 'ml+'], Pg: ['Pg', 'pg+'] }
+  const of = group('Ml', 'Pg')
+  const split = (phase: 'coupling' | 'repulsion'): Parent => ({ genotype: both, phase, name: 'the old bird' })
+  const neither = 'ml+/ml+ pg+/pg+'
+
+  test('a bred cock hands on what his dam had on one strand, less what crossed over twice', () => {
+    const bred: Parent = { cross: { sire: known({}), dam: split('coupling') } }
+    const one = (r * (1 - r) + r) / 4
+    expectShares(sons({ sire: bred, dam: known({}) }, of), {
+      'Ml/ml+ Pg/pg+': (1 - r) ** 2 / 4,
+      'Ml/ml+ pg+/pg+': one,
+      'ml+/ml+ Pg/pg+': one,
+      [neither]: 1 - (1 - r) ** 2 / 4 - 2 * one,
+    })
+  })
+  test.each([
+    ['coupling', ((1 - r) / 2) * ((1 - r) ** 2 / 4 + 1 / 2)],
+    ['repulsion', (r / 2) * ((r * (1 - r)) / 4 + 1 / 2)],
+  ] as const)('a cock in %s on his own daughter: chicks with neither', (phase, p) => {
+    const daughter: Parent = { cross: { sire: split(phase), dam: known({}) } }
+    expect(sons({ sire: split(phase), dam: daughter }, of)[neither]).toBeCloseTo(p, 13)
+  })
+  test('a bird told with one of each has it from whichever parent it can', () => {
+    const pure = known({ Ml: ['Ml', 'Ml'] })
+    for (const cross of [
+      { sire: pure, dam: known({}) },
+      { sire: known({}), dam: pure },
+    ])
+      expectShares(sons({ sire: { cross, genotype: { Ml: ['Ml', 'ml+'] } }, dam: known({}) }, of), {
+        'Ml/ml+': 0.5,
+        'ml+/ml+': 0.5,
+      })
+  })
+})
+
 describe('related parents', () => {
   const split = known({ c: ['C+', 'c'] })
   const doubtful: Parent = { cross: { sire: split, dam: split } }

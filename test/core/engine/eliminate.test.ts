@@ -207,6 +207,25 @@ describe('the plan', () => {
   })
 })
 
+test('a message, up or down, has a cell for each way its separator can be, and no more', () => {
+  const sizes = [2, 3, 4, 5]
+  const scopes = [
+    [0, 1],
+    [1, 2],
+    [2, 3],
+  ]
+  const order = plan(sizes, scopes)
+  const given = scopes.map((scope) => new Float64Array(product(scope.map((v) => sizes[v]!))).fill(1))
+  const collected = collect(order, given, doubles)
+  distribute(collected).ofEach()
+  order.buckets.forEach(({ scope, parent }, b) => {
+    const cells = product(scope.slice(1).map((v) => sizes[v]!))
+    expect(collected.up[b]).toHaveLength(cells)
+    if (parent >= 0 && collected.down[b] !== undefined) expect(collected.down[b].weights).toHaveLength(cells)
+  })
+  expect(collected.down.filter((told) => told !== undefined).length).toBeGreaterThan(0)
+})
+
 describe('an index', () => {
   test('splits a long table in two short lists and finds every cell', () => {
     const sizes = [7, 5, 11, 3, 4]

@@ -94,3 +94,83 @@ test('the first standing is left as it was', () => {
   further(before, unread[0]!, readState(doubtful, 1))
   expect(rollOf(before, 'yes').chances).toEqual(chances)
 })
+
+describe('what is worked again', () => {
+  const leaf = unread.find((bird) =>
+    flock.birds.every(({ parents }) => parents?.sire !== bird && parents?.dam !== bird),
+  )!
+  const parent = unread.find((bird) =>
+    flock.birds.some(({ parents }) => parents?.sire === bird || parents?.dam === bird),
+  )!
+
+  test.each([
+    ['a chick', leaf, readState(white, 0)],
+    ['a breeding bird', parent, readState(white, 0)],
+    ['a breeding bird, by a sign that was never read before', parent, readState(doubtful, 0)],
+  ])('%s: only messages between it and the root', (_, bird, reading) => {
+    const before = standing(flock, doubles)
+    const after = further(before, bird, reading)
+    if (after.kind !== 'answer') throw new Error(after.kind)
+    const { plan, up } = before.collected
+    const again = up.flatMap((message, b) => (after.answer.collected.up[b] === message ? [] : [b]))
+    expect(after.answer.prepared.narrowed).toBe(before.prepared.narrowed)
+    expect(again.length).toBeGreaterThan(0)
+    expect(again.length).toBeLessThan(up.length)
+    for (const b of again.slice(0, -1)) expect(again).toContain(plan.buckets[b]!.parent)
+  })
+  test('what a bird was told from above is kept where that still holds', () => {
+    const before = standing(flock, doubles)
+    rollOf(before, 'yes')
+    const after = further(before, parent, readState(white, 0))
+    if (after.kind !== 'answer') throw new Error(after.kind)
+    const kept = after.answer.collected.down.filter((told) => told !== undefined)
+    expect(kept.length).toBeGreaterThan(0)
+    for (const told of kept) expect(before.collected.down).toContain(told)
+  })
+})
+
+describe('everything is worked again', () => {
+  const three: Pedigree['genome'] = {
+    loci: [
+      { id: 'C', on: 'A', alleles: ['C', 'c', 'x'], freqs: [ratio(1n, 2n), ratio(1n, 4n), ratio(1n, 4n)] },
+      { id: 'D', on: 'A', alleles: ['D', 'd'], freqs: [ratio(1n, 2n), ratio(1n, 2n)] },
+    ],
+    groups: [
+      { on: 'A', loci: [0], r: [] },
+      { on: 'A', loci: [1], r: [] },
+    ],
+  }
+  const trio: Pedigree = {
+    genome: three,
+    birds: [
+      { id: 'cock', sex: 'M', readings: [] },
+      { id: 'hen', sex: 'F', readings: [] },
+      { id: 'son', sex: 'M', parents: { sire: 0, dam: 1 }, readings: [readGenotype(1, 1, 'D: D/d')] },
+    ],
+  }
+  const eitherOne: Trait = {
+    id: 'either',
+    loci: [0, 1],
+    states: ['no', 'yes'],
+    given: (_sex, [c, d]) => (c === 0 && d === 0 ? [ratio(1n), ratio(0n)] : [ratio(0n), ratio(1n)]),
+  }
+  test.each([
+    ['the reading tells apart what was alike', readGenotype(0, 1, 'C: C/c')],
+    ['the reading lies on two groups', readState(eitherOne, 1)],
+  ])('where %s', (_, reading) => {
+    const asked = askCarries(three, 0, 0)
+    const fresh = (of: Pedigree) => {
+      const outcome = stand(of, asked, fractions)
+      if (outcome.kind !== 'answer') throw new Error(outcome.kind)
+      return outcome.answer
+    }
+    for (const bird of [0, 1, 2]) {
+      const after = further(fresh(trio), bird, reading)
+      if (after.kind !== 'answer') throw new Error(after.kind)
+      const wanted = fresh(read(trio, bird, reading))
+      expect(formatRatio(after.answer.evidence)).toBe(formatRatio(wanted.evidence))
+      for (const one of [0, 1, 2])
+        expect(formatRatio(chanceFor(after.answer, one, 'yes'))).toBe(formatRatio(chanceFor(wanted, one, 'yes')))
+    }
+  })
+})
