@@ -375,9 +375,27 @@ const carriedAllele = (token: Token, before: Token | undefined): Token =>
 
 /** "a chick with a naked neck": a feature there, and no breed. */
 function asFeature(token: Token, at: number, all: readonly Token[]): Token {
+  if (token.type === 'line') return asComb(token, at, all)
+  const comb = token.type === 'unknown' && all[at - 1]?.type === 'number' ? combs[token.word] : undefined
+  if (comb !== undefined) return { ...spotOnly(token), type: 'trait', trait: comb }
   if (token.type !== 'breed' || token.names[0] !== 'Naked Neck') return token
   const before = all.slice(Math.max(0, at - 3), at).filter(({ type }) => type !== 'filler')
   const described = before.at(-1)?.type === 'over' && before.at(-2)?.type === 'chick'
   const { said, word, end, gap } = token
   return described ? { type: 'trait', trait: 'naked neck', said, word, at: token.at, end, gap } : token
 }
+
+/** "3 single comb chicks": a comb away from any breed is no line of one. */
+function asComb(token: Token & { readonly type: 'line' }, at: number, all: readonly Token[]): Token {
+  const trait = token.line === 'rose-comb' ? 'rose comb' : token.line === 'single-comb' ? 'single comb' : undefined
+  const isBreed = (near: Token | undefined): boolean => near?.type === 'breed' || near?.type === 'family'
+  const plain = ({ type }: Token): boolean => type !== 'line' && type !== 'filler'
+  const beside = [all.slice(0, at).findLast(plain), all.slice(at + 1).find(plain)]
+  if (trait === undefined || beside.some(isBreed)) return token
+  return { ...spotOnly(token), type: 'trait', trait }
+}
+
+/** "5 rose and 4 single". */
+const combs: Readonly<Record<string, string>> = { rose: 'rose comb', single: 'single comb', pea: 'pea comb' }
+
+const spotOnly = ({ said, word, at, end, gap }: Token): Bare => ({ said, word, at, end, gap })

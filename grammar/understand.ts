@@ -7,6 +7,7 @@ import { normalise } from './normalise.ts'
 import { readingOf, type Reading } from './reading.ts'
 import { readContextMissing, readLooksOnly, readMissing, readNoise, readPhoto, readVague } from './read/askBack.ts'
 import { readCarrier } from './read/carrier.ts'
+import { readPurity } from './read/purity.ts'
 import { readCross } from './read/cross.ts'
 import { readAdvert, readCourtesy, readIllnessOrLaw, readOffTopic } from './read/decline.ts'
 import {
@@ -117,6 +118,7 @@ const readers: readonly Reader[] = [
   readFirmPartners,
   readBasket,
   readLines,
+  readPurity,
   readNotPure,
   readCarrier,
   readParents,

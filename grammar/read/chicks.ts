@@ -77,6 +77,7 @@ function roleOf(token: Token, before: Word | undefined): Role {
   if (partTypes.has(type)) return 'part'
   if (hatchWord.test(word)) return 'hatched'
   if (units.test(word)) return 'unit'
+  if (type === 'my' && /^ha(?:ve|s|d)$/u.test(word)) return 'other' // "3 of them have single combs"
   if (type === 'my' || type === 'his' || type === 'her' || /^(?:he|she|hes|shes|who|does|is he|is she)$/u.test(word))
     return 'own'
   if (/^(?:a|an|single)$/u.test(word)) return 'article'

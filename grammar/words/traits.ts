@@ -67,8 +67,13 @@ export const traits: Readonly<Record<string, Trait>> = {
     seen: true,
     said: 'pea comb, pea combs, pea combed, peacomb, peacombed, peacombs, triple comb',
   },
-  'rose comb': { locus: 'R', allele: 'R', seen: true, said: 'rose comb gene' },
-  'single comb': { locus: 'R', allele: 'r+', seen: false, said: 'single comb gene' },
+  'rose comb': { locus: 'R', allele: 'R', seen: true, said: 'rose comb gene, rose combs, rosecombs' },
+  'single comb': {
+    locus: 'R',
+    allele: 'r+',
+    seen: false,
+    said: 'single comb gene, single combs, straight comb, straight combs',
+  },
   frizzle: {
     locus: 'F',
     allele: 'F',

@@ -40,9 +40,24 @@ test('a cock out of a lavender hen carries lavender for certain: she has no othe
 })
 
 test.each([
+  ['put a frizzle to smooth, 6 frizzled 6 smooth so is he pure', 'f+', 1],
+  ['wyandotte cock over my RIR girls, 3 of 9 chicks have single combs, is he pure?', 'r+', 1],
+  ['my wyandotte roo threw 2 single comb chicks out of 10, is he split for single comb?', 'r+', 1],
+  ['pea comb rooster x single comb hens, 11 chicks all pea comb. homozygous?', 'p+', 1 / 2049],
+  ['Is my barred cock single or double barred? out of black hens I got 4 barred and 3 black chicks', 'b+', 1],
+  ['9 of 9 chicks barred from a barred cock over black hens is he double barred?', 'b+', 1 / 513],
+  ['ameraucana roo over leghorn hens, 2 of 5 daughters lay white eggs. is he pure blue egg?', 'o+', 1],
+  ['cream legbar cock over leghorns, 6 pullets lay blue. Is he pure for blue egg gene?', 'o+', 1 / 65],
+  ['my cock gave 9 muffed chicks and no clean faced over leghorn hens. is he pure for muffs?', 'mb+', 1 / 513],
+])('%s: whether he is pure is whether he carries %s', (text, allele, now) => {
+  const answer = answerTo(text)
+  expect(answer).toMatchObject({ kind: 'carrier', allele })
+  expect(answer.kind === 'carrier' && answer.now).toBeCloseTo(now, 12)
+})
+
+test.each([
   ['White leghorn x rir: got 6 whites 6 not white'],
   ['My barred rock rooster on red hens gave 5 barred and 4 plain, why'],
-  ['put a frizzle to smooth, 6 frizzled 6 smooth so is he pure'],
 ])('%s: that parent is not pure', (text) => {
   expect(answerTo(text)).toMatchObject({ kind: 'fact', about: 'a parent that is not pure' })
 })
