@@ -108,6 +108,11 @@ const has = (bird: Bird | undefined, { locus, lack }: Trait): boolean =>
   bird !== undefined &&
   traitsIn(bird.saidOf.parts).some((id) => traits[id]?.locus === locus && traits[id].allele !== lack)
 
+/** "one or two barring genes" counts no chicks. */
+const isOfYoung = ({ tokens }: Reading): boolean =>
+  tokens.some(({ type }) => type === 'chick' || type === 'kin') ||
+  chicksCounted(tokens).some(({ of }) => of !== undefined)
+
 /** Whether a bird has one copy or two of a dominant, by its chicks. Without chicks that is a question of fact. */
 export const readPurity: Reader = (reading): CarrierQuestion | undefined => {
   if (!reading.asks && !reading.has('question', 'carry')) return undefined
@@ -115,8 +120,8 @@ export const readPurity: Reader = (reading): CarrierQuestion | undefined => {
   const trait = traitOf(reading)
   if (!trait) return undefined
   const chicks = talliesOf(reading, trait)
-  if (chicks.length === 0) return undefined
   const [pair] = pairsIn(reading)
+  if (chicks.length === 0 || (!pair && !isOfYoung(reading))) return undefined
   const lone = (sex: 'M' | 'F'): Bird | undefined => reading.scene.birds.find((bird) => bird.sex === sex && bird.named)
   const [sire, dam] = pair ? [pair.sire, pair.dam] : [lone('M'), lone('F')]
   const she = reading.words.some((word) => /^(?:she|shes)$/u.test(word))

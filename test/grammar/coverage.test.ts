@@ -101,7 +101,7 @@ function watched(made: nearley.ParserRule[]): Set<string> {
   return used
 }
 
-test('each rule is used by a message of the tables', async () => {
+test('each rule is used by a message of the tables', { timeout: 120_000 }, async () => {
   // The parser copies the rules as it loads, so all of it is loaded anew, the rules first.
   vi.resetModules()
   const { default: rules } = await import('../../grammar/message.js')
