@@ -253,7 +253,7 @@ function changed(base: CrossQuestion, reading: Reading): CrossQuestion | undefin
   return replaced(
     base,
     birds.map(({ saidOf }) => saidOf),
-    birds[0]!.sex,
+    birds[0]!.sex ?? told,
     reading,
   )
 }
@@ -391,6 +391,23 @@ function completed(last: AskBackQuestion, reading: Reading): Question | undefine
   }
 }
 
+/** "then breed the daughters to a Welsummer": the young of the cross before, put to another bird. */
+function youngMated(base: Question | undefined, reading: Reading): CrossQuestion | undefined {
+  const [mating] = base?.kind === 'cross' ? base.matings : []
+  const [pair, ...others] = reading.scene.matings
+  const [sire] = pair?.sires ?? []
+  const [dam] = pair?.dams ?? []
+  if (base?.kind !== 'cross' || !mating || !sire || !dam || others.length > 0) return undefined
+  const isYoung = ({ named, ref, saidOf }: typeof sire): boolean =>
+    !named && !ref.cross && saidOf.parts.some((part) => part.type === 'kin' && /daughter|son/u.test(part.kin))
+  const [youngSire, youngDam] = [isYoung(sire), isYoung(dam)]
+  const mate = youngSire ? dam : sire
+  if (youngSire === youngDam || !isSolid(mate)) return undefined
+  const young: BirdRef = { cross: mating }
+  const next = youngSire ? { sire: young, dam: mate.ref } : { sire: mate.ref, dam: young }
+  return crossAgain(base, [next], [...lasting(base), ...aspectsOf(reading)], reading)
+}
+
 /** A message that stands by itself is no follow-up. */
 function standsAlone(reading: Reading): boolean {
   const { scene } = reading
@@ -402,8 +419,10 @@ function standsAlone(reading: Reading): boolean {
 /** Short enough to lean on what was said, and with something in it that does. */
 export function followUp(context: Context, reading: Reading): Question | undefined {
   const { last } = context
-  if (!last || last.kind === 'silent' || last.kind === 'error' || last.kind === 'decline' || standsAlone(reading))
-    return undefined
+  if (!last || last.kind === 'silent' || last.kind === 'error' || last.kind === 'decline') return undefined
+  const young = youngMated(baseOf(last), reading)
+  if (young) return young
+  if (standsAlone(reading)) return undefined
   if (last.kind === 'ask-back') {
     const complete = completed(last, reading)
     if (complete) return complete

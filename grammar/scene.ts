@@ -389,7 +389,7 @@ function isOfShell(tokens: readonly Token[], at: number): boolean {
   const token = tokens[at]!
   if (token.type !== 'aspect') return false
   const asksColour = token.aspect === 'chicks' && ofColour.test(token.word)
-  const rest = tokens.slice(at + 1, at + 9)
+  const rest = tokens.slice(at + 1, at + 18)
   const end = rest.findIndex(({ type }) => type === 'stop')
   const after = end < 0 ? rest : rest.slice(0, end)
   const laid = after.find((next) => next.type === 'aspect' && next.aspect === 'eggs')
@@ -404,6 +404,15 @@ function isOfShell(tokens: readonly Token[], at: number): boolean {
   )
 }
 
+/** "I don't care about sexing", "never mind the eggs". */
+const isUnwanted = (tokens: readonly Token[], at: number): boolean =>
+  /\b(?:(?:dont|not|doesnt|no) (?:\w+ )?(?:care|bothered|fussed|mind|matter|need|worried)|never mind|regardless of)\b/u.test(
+    tokens
+      .slice(Math.max(0, at - 5), at)
+      .map(({ word }) => word)
+      .join(' '),
+  )
+
 /** "the red sort", "what sort for eggs". */
 const isNoun = (tokens: readonly Token[], at: number): boolean =>
   ['close', 'stop', 'comma', 'forWhom', 'of'].includes(tokens[at + 1]?.type ?? 'stop') &&
@@ -417,14 +426,18 @@ function aspectsOf(tokens: readonly Token[]): readonly Aspect[] {
         tokens[at - 1]?.word === 'how' &&
         tokens.slice(at + 1, at + 5).some((next) => next.type === 'aspect' && next.aspect === 'eggs')),
   )
+  const shells = tokens.some(
+    (token, at) => (token.type === 'aspect' && token.aspect === 'shell') || isOfShell(tokens, at),
+  )
   // "the weight of a grown pullet"
   const weighed = tokens.some((token) => token.type === 'aspect' && token.aspect === 'size')
   return unique(
     tokens.flatMap((token, at): readonly Aspect[] => {
       if (token.type !== 'aspect' || isSet(tokens, at)) return []
       if (isOfShell(tokens, at)) return ['shell']
-      if (token.word === 'sort' && isNoun(tokens, at)) return []
+      if ((token.word === 'sort' && isNoun(tokens, at)) || isUnwanted(tokens, at)) return []
       if (token.aspect === 'adults' && weighed) return []
+      if (shells && /^(?:come|comes|turn)s? out$/u.test(token.word)) return [] // what eggs come out
       return [
         shades && token.aspect === 'eggs' && !/number|many|year|count|week/u.test(token.word) ? 'shell' : token.aspect,
       ]

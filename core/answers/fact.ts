@@ -62,10 +62,12 @@ function fromLocus(question: FactQuestion): Found | undefined {
   if (!isLocus(question.locus)) return undefined
   const record = topicOfLocus(question.locus)
   const own = ofLocus(question.locus)
+  const entry = entriesOf(question.birds).find(({ breed }) => breed.type !== 'described')
+  const ofIt = entry ? ofBird(entry.breed, entry.bird, question.locus).says.slice(0, 1) : []
   return {
     ...(record ? fromTopic(record) : { certainty: 'usual', verdict: 'not asked' }),
     about: loci[question.locus].name,
-    says: [...(record?.says ?? []), ...own],
+    says: [...ofIt, ...(ofIt.length > 0 ? plainly(record?.says ?? []) : (record?.says ?? [])), ...own],
     sources: [...(record?.sources ?? []), ...loci[question.locus].sources],
   }
 }

@@ -84,9 +84,12 @@ const isCockGone = ({ tokens, words, scene, has }: Reading): boolean =>
   words.some((word) =>
     /^(?:sold|gone|removed|rehomed|left|died|lost|culled|swapped|replaced|moved|ate|killed)$/u.test(word),
   ) &&
-  words.some((word) => /^(?:days?|weeks?|wks?|still|long|month|months)$/u.test(word)) &&
+  words.some((word) =>
+    /^(?:days?|weeks?|wks?|still|long|month|months|soon|yesterday|today|\p{L}{3,6}day)$/u.test(word),
+  ) &&
   (scene.aspects.includes('eggs') || has('newCock', 'wait')) &&
-  (words.some((word) => /^(?:fertile|his|fertilised|fertilized|pure|still)$/u.test(word)) || has('newCock'))
+  (words.some((word) => /^(?:fertile|his|fertilised|fertilized|pure|still|swapped|replaced|changed)$/u.test(word)) ||
+    has('newCock'))
 
 /** "two roosters 15 hens ok?" */
 const isRatio = (reading: Reading): boolean =>
@@ -122,7 +125,9 @@ function topicOf(reading: Reading, today: string | undefined): HatchQuestion['to
   if (reading.words.includes('enough') && reading.tokens.some(isMale) && pullets !== undefined) return 'ratio'
   if (isCockGone(reading)) return 'new-cock-wait'
   if (has('newCock') && has('wait') && !has('dates')) return 'new-cock-wait'
-  if ((has('sexRatio') || reading.words.includes('all')) && has('odds') && sexesCounted(reading)) return 'sex-ratio'
+  const loose = eggs === undefined && pairsIn(reading).length === 0 && !has('carry', 'shipped')
+  if ((has('sexRatio') || reading.words.includes('all') || loose) && has('odds') && sexesCounted(reading))
+    return 'sex-ratio'
   if (isOfDays(reading, today)) return 'dates'
   if (isOfLaying(reading)) return undefined
   if (has('manyEggs') && (has('set', 'hatch', 'shipped') || pullets !== undefined) && !has('years'))

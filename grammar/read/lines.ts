@@ -207,6 +207,7 @@ export const readBestBreed: Reader = (reading) => {
     seeking ||
     words[0] === 'best' ||
     (goalsOf(reading).filter((goal) => goal !== 'sexable').length > 1 &&
+      !/^(?:is|are|do|does|did)$/u.test(words[0] ?? '') &&
       reading.has('question') &&
       !reading.has('hatch'))
     ? linesQuestion(reading, 'compare')

@@ -50,7 +50,7 @@ function bestFor({ scene, has }: Reading): Sought | undefined {
 }
 
 /** "3 Barred Rocks, 2 Delawares. one rooster for all?", "Jersey Giant hens. sire?": birds of his own, and a lone word for the mate. */
-function oneCockFor({ scene, tokens, has }: Reading): Sought | undefined {
+function oneCockFor({ scene, tokens, words, has }: Reading): Sought | undefined {
   const own = scene.birds.filter((bird) => isSolid(bird) && !isProduct(bird))
   const [sex, ...others] = [...new Set(own.flatMap((bird) => bird.sex ?? []))]
   if (own.length === 0 || others.length > 0 || has('father', 'carry', 'photo')) return undefined
@@ -63,7 +63,8 @@ function oneCockFor({ scene, tokens, has }: Reading): Sought | undefined {
   })
   const one = tokens.some((token, i) => token.type === 'number' && token.value === 1 && isMate(tokens[i + 1]))
   const goals = scene.goals.length > 0 || scene.aspects.includes('sexing')
-  return lone || (one && own.length > 1 && goals && wanted === 'M') ? { own, wanted, among: [] } : undefined
+  const sought = own.length > 1 || words.some((word) => /^(?:bought|buy|get|got|should|need)$/u.test(word))
+  return lone || (one && sought && goals && wanted === 'M') ? { own, wanted, among: [] } : undefined
 }
 
 const once = (birds: readonly Bird[]): readonly Bird[] => [

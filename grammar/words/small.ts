@@ -24,7 +24,7 @@ export const smallWords = {
     'what about, how about, and what about, and if, what if, what abt, how abt, wat about, whatabout, hows about, ok what about, okay what about, now what about, try, lets try, lets say, wie ist es mit, en wat als, et si, y si',
   instead: 'instead, insted, rather, statt, in plaats van, au lieu de, en vez de',
   together:
-    'together, to each other, with each other, to one another, among themselves, amongst themselves, to themselves, to their own, inter se',
+    'crossed to each other, bred to each other, mated to each other, put to each other, crossed with each other, bred with each other, crossed together, bred together, mated together, crossed among themselves, bred among themselves, each other, together, to each other, with each other, to one another, among themselves, amongst themselves, to themselves, to their own, inter se',
 } as const
 
 /** Words that may stand anywhere and say nothing here. */

@@ -145,7 +145,7 @@ export const traits: Readonly<Record<string, Trait>> = {
     locus: 'Po',
     allele: 'Po',
     seen: true,
-    said: 'five toes, 5 toes, extra toe, extra toes, fifth toe, 5th toe, polydactyl, polydactyly, 5 toed, five toed',
+    said: 'how many toes, number of toes, five toes, 5 toes, extra toe, extra toes, fifth toe, 5th toe, polydactyl, polydactyly, 5 toed, five toed',
   },
   tufts: { locus: 'Et', allele: 'Et', seen: true, said: 'ear tuft gene, tuft gene, tufted gene, tufts gene' },
   rumplessness: { locus: 'Rp', allele: 'Rp', seen: true, said: 'rumpless gene, rumplessness, tailless gene' },

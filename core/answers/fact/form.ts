@@ -57,6 +57,9 @@ export function oneLocus(breed: Breed, locus: string, line?: string): string {
   if (locus === 'W') return skin(breed, line)
   if (!gene) return `${breed.name}: at ${name} it has the wild type (${wildOf(locus)}) as far as known.`
   const [[allele, part] = ['', 0]] = sharesIn(gene)
+  const shown = formWords[allele]
+  if (gene.kind === 'fixed' && shown !== undefined)
+    return `${breed.name} ${surely[gene.confidence]} pure for ${shown} (${allele}).`
   if (gene.kind === 'fixed') return `${breed.name} ${surely[gene.confidence]} pure ${allele} at ${name}.`
   if (gene.kind === 'genotype') return `${breed.name} is ${gene.alleles.join('/')} at ${name}.`
   const counted = allele === wildOf(locus) ? (sharesIn(gene)[1]?.[0] ?? allele) : allele
