@@ -189,6 +189,8 @@ const describedByTrait = (bird: BirdSaid): Varieties | undefined => {
 
 /** A whole name with a colour beside it may be another variety of the same breed: `silver Barnevelder`. */
 function ofBreed(names: readonly string[], colours: readonly Colour[]): Varieties {
+  const whole = colours.length === 1 && names.length === 1 ? breedNamed(`${colours[0]} ${names[0]}`)?.name : undefined
+  if (whole !== undefined) return { names: [whole], firm: true }
   const family = names[0] === undefined ? undefined : familyOf(names[0])
   if (colours.length === 0 || family === undefined || names.length > 1) return { names, firm: names.length === 1 }
   const variety = varietiesOf(family, colours)

@@ -1,6 +1,7 @@
 // grammar/dictated.ts: names of birds that a phone wrote down by ear: "Emma Rock Anna hen", "well summer roo".
 import { doubleMetaphone } from 'double-metaphone'
 import { isKnownWord, joinedNames, longestPhrase } from './lexicon.ts'
+import { isPlainWord, respell } from './spelling.ts'
 import type { Word } from './word.ts'
 
 const sound = (text: string): string => doubleMetaphone(text)[0]
@@ -56,7 +57,22 @@ function heardAs(words: readonly Word[], from: number, to: number): string | und
   if (window.length < 2 || window.some(({ raw }) => raw.type !== 'word')) return undefined
   const known = window.every(({ word }) => isKnownWord(word))
   if (known && (window.length < 3 || reads(window) || isJoint(window[0]!))) return undefined
-  return bySound.get(sound(window.map(({ word }) => word).join('')))
+  const run = window.map(({ word }) => word).join('')
+  return bySound.get(sound(run)) ?? spelledLike(window, run)
+}
+
+/** "black astro lorp": a name in pieces that are no words, told by its letters. */
+function spelledLike(window: readonly Word[], run: string): string | undefined {
+  const odd = window.some(({ word }) => !isKnownWord(word) && !isPlainWord(word))
+  if (!odd || run.length < 8 || window.some(({ word }) => word.length < 3)) return undefined
+  const found = respell(run)
+  if (!found || found.rival) return undefined
+  const meaning = longestPhrase(
+    (i) => found.words[i],
+    0,
+    ({ length }) => length === found.words.length,
+  )?.meaning
+  return meaning?.type === 'breed' || meaning?.type === 'family' ? found.words.join(' ') : undefined
 }
 
 /** "my roo and a white hen": nobody hears a name that begins so. */

@@ -8,6 +8,7 @@ import { lineSought } from './words/lines.ts'
 import { aspectsOf, commonOf, goalsOf, isSolid, numberBefore } from './read/common.ts'
 import { isToldPair, pairsIn } from './read/pairs.ts'
 import { isNamed, sexOfGroup, type Group } from './saying.ts'
+import type { Bird } from './bird.ts'
 import type { Reading } from './reading.ts'
 import type { AskBackQuestion, Aspect, Assumed, BirdRef, CrossQuestion, Question } from '../core/question.ts'
 import type { Sex } from '../core/vocabulary.ts'
@@ -165,7 +166,9 @@ function corrected(base: CrossQuestion, reading: Reading): CrossQuestion | undef
   const [mating] = base.matings
   for (const { who, is } of reading.scene.told) {
     const part = who.sex
-    const [bird] = is
+    const [first] = is
+    // "the RIR is the rooster": which bird is told first, its part behind
+    const bird = who.ref.breed !== undefined && first && !first.named ? who : first
     if (!mating || part === undefined || !bird) continue
     const said = bird.ref
     const old = inPlace(mating, part)
@@ -317,6 +320,12 @@ function onOthers(base: Question, reading: Reading, context: Context): Question 
   const birds = reading.scene.birds.filter(isSolid)
   switch (base.kind) {
     case 'partners': {
+      const about = reading.scene.changes
+        .filter(({ how }) => how === 'about')
+        .flatMap(({ birds: group }) => group.map((said) => birdOf(said)))
+        .filter((bird) => isSolid(bird) && (bird.sex === undefined || bird.sex === base.wanted))
+      if (birds.length === 0 && about.length > 0 && base.for.length > 0) return matesOffered(about, base, reading)
+      if (birds.length > 0 && offersMates(birds, base, reading)) return matesOffered(birds, base, reading)
       if (birds.length > 0)
         return {
           ...base,
@@ -356,7 +365,31 @@ function onOthers(base: Question, reading: Reading, context: Context): Question 
   }
 }
 
-/** "and 5 more, all black": added to the brood. */
+type Partners = Extract<Question, { kind: 'partners' }>
+/** "i have light sussex, would that do?": birds of the sex that was sought, for the ones told before. */
+function offersMates(birds: readonly Bird[], base: Partners, { words, tokens }: Reading): boolean {
+  const has = words.some((word) => /^(?:have|got|ive|only|do|work|ok|okay|good|use|those|enough|instead)$/u.test(word))
+  return (
+    base.for.length > 0 &&
+    birds.every(({ sex }) => sex === base.wanted || (sex === undefined && has)) &&
+    !tokens.some(({ type }) => type === 'forWhom')
+  )
+}
+function matesOffered(birds: readonly Bird[], base: Partners, reading: Reading): Question {
+  const aspects = aspectsOf(reading)
+  const sought = base.goals.includes('sexable') ? (['sexing'] as const) : []
+  const matings = base.for.flatMap((own) =>
+    birds.map(({ ref }): Mating => (base.wanted === 'F' ? { sire: own, dam: ref } : { sire: ref, dam: own })),
+  )
+  return {
+    kind: 'cross',
+    matings: matings.slice(0, 12),
+    aspects: [...new Set([...sought, ...aspects])],
+    ...commonOf(reading, birds, matings.slice(0, 2).map(restated)),
+  }
+}
+
+/** "and 5 more, all black": added to the brood; "now its 9": all of them so far. */
 function moreChicks(base: Extract<Question, { kind: 'carrier' }>, reading: Reading): Question | undefined {
   const count = numberBefore(
     reading,
@@ -370,7 +403,11 @@ function moreChicks(base: Extract<Question, { kind: 'carrier' }>, reading: Readi
   )
   const sire = brood?.sire ?? 'the cock'
   const dam = brood?.dam ?? 'the hen'
-  const chicks = [...(brood?.chicks ?? []), { count: Math.round(count), shows }]
+  const before = brood?.chicks ?? []
+  const total =
+    reading.words.some((word) => /^(?:now|total|altogether|all|far)$/u.test(word)) && !reading.words.includes('more')
+  const kept = total ? before.filter((told) => told.shows !== shows) : before
+  const chicks = [...kept, { count: Math.round(count), shows }]
   return { ...base, flock: { ...base.flock, broods: [{ sire, dam, chicks }, ...base.flock.broods.slice(1)] } }
 }
 

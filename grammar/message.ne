@@ -45,7 +45,7 @@ over -> %over | %and %over | %cross | %cross %over | %comma %over | aside %over 
 under -> %under | %comma %under | %is %under
 join -> %and | %plus | %comma | %slash | %comma %and | %or
 of -> %of | %between | null
-next -> %comma | %and | %or | %plus | %comma %and | %comma %or
+next -> %is %same | %same | %is | %comma | %and | %or | %plus | %comma %and | %comma %or
 aside -> %aspect | %sexlink | %goal                                  # RIR roo sexable over BR hens?
 
 mated -> birds {% id %} | crossbred {% id %}
@@ -105,12 +105,15 @@ what -> name | %gene
 noted -> %open notes %close      {% feature.noted %}
        | %open mating %close     {% feature.bracketed %}
        | %outOf %goal             {% feature.fromEgg %}             # from a blue egg
+       | %outOf %line             {% feature.fromLine %}            # from show stock
+       | %is %outOf %line         {% feature.isFromLine %}          # are from a hatchery
        | %comma %gene            {% feature.afterComma %}
        | %and %gene              {% feature.afterComma %}           # I/i+ and E/E
        | %comma carried          {% feature.afterComma %}
        | %comma %trait            {% feature.afterComma %}
        | %comma %number %trait    {% feature.afterNumber %}         # , one barring gene
        | %is %gene                {% feature.thatIs %}             # that is Lav+/lav
+       | %is carried              {% feature.thatCarries %}            # who is split for chocolate
        | %over %trait             {% feature.having %}              # with muffs
        | %over carried            {% feature.having %}
        | %over %colour            {% feature.havingColour %}        # with bars

@@ -1,4 +1,5 @@
 // grammar/reading.ts: a message read as far as its words go: its scene, what it is about, how it is written.
+import { amended, unshouted } from './amend.ts'
 import { conceptsIn } from './concepts.ts'
 import { longestSaying, sayingsOf, type Read } from './parse.ts'
 import { sceneOf, type Scene } from './scene.ts'
@@ -56,7 +57,7 @@ const isOfVerb = (token: Token, next: Token | undefined): boolean =>
 export function isOfAll(tokens: readonly Token[], at: number): boolean {
   const [before, token, after] = [tokens[at - 1], tokens[at]!, tokens[at + 1]]
   if (token.type !== 'colour' || !/^(?:all|both|every|everything)$/u.test(before?.word ?? '')) return false
-  if (tokens[at - 2]?.type === 'over' || tokens[at - 2]?.type === 'under') return false
+  if (['over', 'under', 'cock', 'hen', 'is'].includes(tokens[at - 2]?.type ?? '')) return false
   return !['breed', 'family', 'colour', 'cock', 'hen', 'over', 'under', 'line'].includes(after?.type ?? '')
 }
 
@@ -193,7 +194,8 @@ function mannerOf(text: string, tokens: readonly Token[]): Manner {
 
 /** Reads a normalised message. Whatever it is, this ends, within the bounds above. */
 export function readingOf(text: string): Reading {
-  const { tokens, corrections } = typed(tokensOf(text, mostTokens))
+  const { tokens: written, corrections } = typed(unshouted(tokensOf(text, mostTokens)))
+  const tokens = amended(written)
   const clauses = parsed(worthReading(clausesOf(tokens)))
   const words = tokens.slice(0, mostWords).flatMap(({ word }) => word.split(' '))
   const concepts = conceptsIn(words)

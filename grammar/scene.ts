@@ -111,6 +111,17 @@ function fitsFamily(said: BirdSaid, family: string | undefined): boolean {
   return colours.length > 0 && hasVariety(family, colours)
 }
 
+/** "I kept a cockerel from A x B. Can I put him on ...": the young bird itself goes on, and not its parents. */
+function isBredOn(who: BirdSaid, tokens: readonly Token[]): boolean {
+  const sex = sexSaid(who)
+  const pronoun = sex === 'M' ? /^(?:he|him|hes)$/u : sex === 'F' ? /^(?:she|her|shes|them|they)$/u : undefined
+  const at = tokens.findIndex((token) => token.at > who.end && pronoun?.test(token.word) === true)
+  const joins = tokens
+    .slice(Math.max(0, at - 3), at + 4)
+    .some(({ type }) => type === 'over' || type === 'under' || type === 'cross')
+  return at >= 0 && joins && tokens.slice(at).some(({ type }) => type === 'breed' || type === 'family')
+}
+
 const heWord = /^(?:he|hes|him|his)$/u
 const sheWord = /^(?:she|shes|her|hers)$/u
 /** "my RIR is from show stock. He runs with ...": the bird named last before "he" is a cock, if no sex was told of it. */
@@ -141,6 +152,7 @@ export function sceneOf(
   const changes: Change[] = []
   const offspring: Extract<Saying, { kind: 'offspring' }>[] = []
   let laying = false
+  let lastTold: Entry | undefined
   let open: Entry | undefined
   let heading: Entry | undefined
 
@@ -233,7 +245,39 @@ export function sceneOf(
     return true
   }
 
+  /** "a Silkie rooster, hes white": the colour of the bird just named without one. */
+  const colours = (group: Group): boolean => {
+    const [said, ...rest] = group
+    const last = entries.at(-1)
+    const pointing =
+      said?.parts[0]?.type === 'his' || said?.parts[0]?.type === 'her' || said?.parts[0]?.type === 'their'
+    if (!said || !last || !pointing || rest.length > 0 || hasBreed(said) || sexSaid(said) !== undefined) return false
+    if (coloursIn(last.said).length > 0 || !fitsFamily(said, familyIn(last.said))) return false
+    last.said = merged(last.said, { ...said, parts: said.parts.slice(1) })
+    return true
+  }
+
+  /** "half Silkie half Cochin (black Silkie dad, buff Cochin mom)": the parents told once more. */
+  const crossAgain = (group: Group): boolean => {
+    const [said, ...rest] = group
+    const last = entries.at(-1)
+    if (!said?.cross || said.parts.length > 0 || rest.length > 0 || !last?.said.cross) return false
+    last.said = { ...last.said, cross: said.cross }
+    return true
+  }
+
+  /** "if the Marans is cuckoo and the mum": the part it plays, behind what it is. */
+  const partTold = (group: Group): boolean => {
+    const [said, ...rest] = group
+    const sex = said && sexSaid(said)
+    if (!sex || rest.length > 0 || isNamed(said) || !lastTold || lastTold.sex !== undefined || said.parts.length > 1)
+      return false
+    lastTold.sex = sex
+    return true
+  }
+
   const mention = (group: Group): void => {
+    if (partTold(group) || crossAgain(group) || colours(group)) return
     let follows = false
     const plural =
       heading?.said.parts.some((part) => (part.type === 'cock' || part.type === 'hen') && part.many) === true
@@ -287,10 +331,12 @@ export function sceneOf(
       who.said = merged(who.said, first)
     }
     told.push({ saying, who, is })
+    lastTold = bare || saying.not ? undefined : who
   }
 
   for (const saying of clauses.flatMap((reads) => reads.flatMap(({ readings }) => readings.slice(0, 1)))) {
     if (saying.kind !== 'birds') heading = undefined
+    if (saying.kind !== 'birds' && saying.kind !== 'told') lastTold = undefined
     switch (saying.kind) {
       case 'matings':
         for (const said of saying.matings) {
@@ -322,7 +368,9 @@ export function sceneOf(
       }
       case 'offspring': {
         offspring.push(saying)
-        if ('first' in saying.of) {
+        if (saying.who && 'first' in saying.of && isBredOn(saying.who, tokens)) {
+          enter({ ...saying.who, cross: saying.of }, undefined, 'bird', [])
+        } else if ('first' in saying.of) {
           const [one, other] = sexesOf(saying.of)
           matings.push({
             said: saying.of,

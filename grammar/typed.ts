@@ -54,6 +54,22 @@ function withoutHyphens(raws: readonly Raw[]): readonly Raw[] {
   })
 }
 
+const oneOfSex =
+  /^(roo|rooster|cock|cockerel|male|boy|hen|pullet|female|girl|dad|father|daddy|sire|mum|mom|mother|mama|dam|lad|fella)'?s$/iu
+/** "the roo's a RIR", "moms an Australorp": the sex word, and "is". */
+function uncontracted(raws: readonly Raw[]): readonly Raw[] {
+  return raws.flatMap((raw, i): readonly Raw[] => {
+    const sex = raw.type === 'word' ? oneOfSex.exec(raw.text)?.[1] : undefined
+    const next = raws[i + 1]
+    if (sex === undefined || next?.type !== 'word' || !/^(?:an?|actually|called|some|one)$/iu.test(next.text))
+      return [raw]
+    return [
+      { ...raw, text: sex },
+      { type: 'is', text: raw.text.slice(sex.length), at: raw.at + sex.length },
+    ]
+  })
+}
+
 /** `RIRxBR`, `bcmxlegbar`: names with a cross between them and no blank. */
 function uncrossed({ raw, word }: Word): readonly Word[] | undefined {
   if (!word.includes('x') || word.length < 4) return undefined
@@ -335,7 +351,7 @@ const isJoinedGene = (text: string): boolean =>
  */
 export function typed(raws: readonly Raw[]): Typed {
   const among = raws.some(({ type, text }) => type === 'gene' && text.includes('/') && readPair(text).ok)
-  const plain = withoutHyphens(raws.flatMap((raw) => plainly(raw, among)))
+  const plain = uncontracted(withoutHyphens(raws.flatMap((raw) => plainly(raw, among))))
   const heard = dictated(
     plain.map((raw) => ({ raw, word: raw.type === 'word' || raw.type === 'number' ? fold(raw.text) : raw.text })),
   )

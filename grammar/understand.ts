@@ -11,6 +11,7 @@ import { readPurity } from './read/purity.ts'
 import { readCross } from './read/cross.ts'
 import { readAdvert, readCourtesy, readIllnessOrLaw, readOffTopic } from './read/decline.ts'
 import {
+  readAutosomal,
   readBasket,
   readBirdFact,
   readCarrying,
@@ -21,11 +22,13 @@ import {
   readHiding,
   readKin,
   readNotPure,
+  readPureSexing,
   readSexing,
   readSexLuck,
   readShell,
   readTopic,
   readVigour,
+  readWhichParent,
 } from './read/fact.ts'
 import { readHatch } from './read/hatch.ts'
 import { readBestBreed, readLines, readStrategy, readWishes } from './read/lines.ts'
@@ -120,12 +123,14 @@ const readers: readonly Reader[] = [
   readLines,
   readPurity,
   readNotPure,
+  readWhichParent,
   readCarrier,
   readParents,
   readPartners,
   readHiding,
   readBestBreed,
   readFirstCross,
+  readAutosomal,
   readTopicUnlessMated,
   readCarrying,
   readTopicOfPair,
@@ -134,6 +139,7 @@ const readers: readonly Reader[] = [
   readStrategy,
   readFaintTopic,
   readKin,
+  readPureSexing,
   readBirdFact,
   readShell,
   readSexing,

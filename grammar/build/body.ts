@@ -12,6 +12,8 @@ export type Made = Span &
   Partial<Pick<BirdSaid, 'lacks' | 'carried' | 'split' | 'cross' | 'parts'>> & {
     /** Made from what stood in brackets. */
     readonly bracket?: boolean
+    /** Said only of a bird whose breed stands before it. */
+    readonly ofNamed?: boolean
   }
 type Piece = Token | Made
 /** nearley wraps the value of a single symbol in a list. */
@@ -23,18 +25,20 @@ export function bodyOf(piece: Piece): Body {
   const { at, end, gap } = piece
   const empty = { lacks: [], carried: [], split: false, at, end, gap }
   if (isToken(piece)) return { ...empty, parts: [piece] }
-  const { bracket: _, ...made } = piece
+  const { bracket: _, ofNamed: _o, ...made } = piece
   return { ...empty, parts: [], ...made }
 }
 
 /** A bracket is said of what stands before it. */
 export const begun = ([piece]: [Wrapped<Piece>], _at: number, reject: Reject): Body | Reject => {
   const first = unwrapped(piece)
-  return !isToken(first) && first.bracket === true ? reject : bodyOf(first)
+  return !isToken(first) && (first.bracket === true || first.ofNamed === true) ? reject : bodyOf(first)
 }
 
 export const grown = ([of, piece]: [Body, Wrapped<Piece>], _at: number, reject: Reject): Body | Reject => {
-  const more = bodyOf(unwrapped(piece))
+  const next = unwrapped(piece)
+  if (!isToken(next) && next.ofNamed === true && !has(of, 'breed', 'family')) return reject
+  const more = bodyOf(next)
   if (!fits(of, more)) return reject
   return {
     parts: [...of.parts, ...more.parts],

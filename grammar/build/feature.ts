@@ -68,6 +68,8 @@ export const bracketed = ([open, cross, close]: [Token, MatingSaid, Token]): Mad
 /** "with muffs", "with one copy of the blue egg gene". */
 export const having = <T>([over, feature]: [Token, Wrapped<T>], _at: number, reject: Reject): T | Reject =>
   over.type === 'over' && over.weak && over.word.startsWith('w') ? unwrapped(feature) : reject
+/** "a cock who is split for chocolate". */
+export const thatCarries = ([, carried]: [Token, Wrapped<Made>]): Made => ({ ...unwrapped(carried), ofNamed: true })
 /** "black hens with bars". */
 export const havingColour = ([over, colour]: [Token, Token], at: number, reject: Reject): Token | Reject =>
   /^(?:bars|barring|stripes|crests?|beards?|tufts)$/u.test(colour.word) ? having([over, colour], at, reject) : reject
@@ -76,6 +78,12 @@ const isShell = (token: Token | undefined): boolean => token?.type === 'goal' &&
 /** "a roo from a blue egg". */
 export const fromEgg = ([from, egg]: [Token, Token], _at: number, reject: Reject): Made | Reject =>
   isShell(egg) ? { ...spanOf([from, egg]), parts: [egg] } : reject
+/** "hens from the hatchery". */
+export const fromLine = ([, line]: [Token, Token], _at: number, reject: Reject): Token | Reject =>
+  line.gap ? reject : line
+/** "my RIR is from show stock". */
+export const isFromLine = ([, from, line]: [Token, Token, Token], at: number, reject: Reject): Token | Reject =>
+  fromLine([from, line], at, reject)
 /** "blue egg rooster". */
 export const eggBird = (words: Words, _at: number, reject: Reject): Made | Reject => {
   const tokens = tokensIn(words)

@@ -1,4 +1,5 @@
 // grammar/build/list.ts: birds one after another: which may stand in one list.
+import { lociOfAllele } from '../../core/genotype.ts'
 import { isNamed, sexOfGroup, sexSaid, type BirdSaid, type Group } from '../saying.ts'
 import { tokensIn, type Reject, type Words } from './words.ts'
 
@@ -17,6 +18,14 @@ const isSingle = (bird: BirdSaid): boolean => {
   return hasName(bird) && (sex?.type === 'cock' || sex?.type === 'hen') && !sex.many
 }
 
+/** "S/- and E/E": genes of other loci, which are of the same bird. */
+function areOtherGenes(last: BirdSaid, one: BirdSaid): boolean {
+  const loci = ({ parts }: BirdSaid): readonly (string | undefined)[] =>
+    parts.filter(({ type }) => type === 'gene').map(({ said }) => lociOfAllele(said.split('/')[0] ?? '')?.locus)
+  const [own, more] = [loci(last), loci(one)]
+  return own.length > 0 && more.length === one.parts.length && !more.some((locus) => own.includes(locus))
+}
+
 /** Birds of a list are of one sex, and all named, save that a line may stand for the breed behind it. */
 export const listed = ([group, joint, one]: [Group, Words, BirdSaid], _at: number, reject: Reject): Group | Reject => {
   const [sex, other] = [sexOfGroup(group), sexSaid(one)]
@@ -25,6 +34,7 @@ export const listed = ([group, joint, one]: [Group, Words, BirdSaid], _at: numbe
   const apart =
     (sex !== undefined && other !== undefined && sex !== other) ||
     (isCount(one) && !isCount(first)) ||
+    (areOtherGenes(last, one) && tokensIn(joint).every(({ type }) => type === 'and')) ||
     (one.gap && one.parts.every(({ type }) => type === 'gene')) ||
     (isSingle(last) && other === undefined && isNamed(one) && !or) ||
     (group.length === 1 && isNamed(one) && !isNamed(first) && !hasLine(first)) ||

@@ -8,7 +8,14 @@ const both = ({ first, second }: MatingSaid): Group => [...first, ...second]
 
 /** A bare "split" beside a colour is likelier "split to" that colour. */
 const oddity = (birds: Group): number =>
-  birds.reduce((sum, { split, carried }) => sum + Number(split) + Number(carried.length > 1) * 0.5, 0)
+  birds.reduce(
+    (sum, { split, carried, parts }) =>
+      sum + Number(split) + Number(carried.length > 1) * 0.5 + Number(parts.some(isBehindSex)) * 0.4,
+    0,
+  )
+/** "laced hen silver | laced cock": a colour behind the sex word is likelier of the next bird. */
+const isBehindSex = ({ type }: Token, at: number, parts: readonly Token[]): boolean =>
+  type === 'colour' && (parts[at - 1]?.type === 'cock' || parts[at - 1]?.type === 'hen')
 
 /** "have A + B" is likelier a list than a mating. */
 const isOwned = ({ first, second, order }: MatingSaid): boolean =>

@@ -57,7 +57,7 @@ const isAsking = (tokens: readonly Token[], at: number): boolean =>
 
 /** "both parents split", "split x split", "out of two splits". */
 const bothSplit =
-  /both (?:his |her |its |the |my )*(?:parents |were |are |of them |sides |birds )*(?:split|carr|het)|parents (?:are |were |both |is |all |known |to be )*(?:split|carr|het)|split (?:x|to|over|with|on) (?:a )?split|(?:two|2|pair of|of) splits/u
+  /both (?:of )?(?:his |her |its |the |my )*(?:parents )?(?:of (?:\w+ ){1,5})?(?:were |are |r |of them |sides |birds |being |a |all )*(?:split|carr|het)|parents (?:are |were |both |is |all |known |to be )*(?:split|carr|het)|split (?:x|to|over|with|on) (?:a )?split|(?:two|2|pair of|of) splits/u
 
 const sexOf = (token: Token): Sex | undefined => {
   if (token.type === 'cock') return 'M'

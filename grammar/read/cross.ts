@@ -18,7 +18,10 @@ const maleFirst = ({ sire, dam, by }: Pair): readonly Assumed[] =>
 /** Both ways round are asked about. */
 const bothWays = ({ scene, words }: Reading): boolean =>
   scene.aspects.includes('reverse') &&
-  words.some((word) => ['both', 'each', 'either', 'vice', 'versus', 'vs', 'or', 'reciprocal'].includes(word))
+  (words.some((word) => ['both', 'each', 'either', 'vice', 'versus', 'vs', 'or', 'reciprocal'].includes(word)) ||
+    /\b(?:if|should|can|could|would|does|do|will|but) (?:i |you |we |it |the |u )?(?:just )?(?:swap|switch|flip|reverse|turn|other way)/u.test(
+      words.join(' '),
+    ))
 
 /** "his daughters": bred from the cock they are put to. */
 function ownDaughters({ sire, dam }: Pair, reading: Reading): BirdRef {
@@ -217,7 +220,7 @@ const isChain = ({ sire, dam }: Pair): boolean =>
 /** "F2 of Legbar x Marans", "... now brother to sister": the young of that mating, put to each other. */
 const isSecondGeneration = (reading: Reading, pairs: readonly Pair[]): boolean =>
   pairs.length === 1 &&
-  (isOfSecond(reading) || putsKinTogether(reading)) &&
+  (isOfSecond(reading) || putsKinTogether(reading) || putsThemTogether(reading, pairs)) &&
   pairs.every(({ sire, dam, by }) => by !== 'nothing' && !sire.ref.cross && !dam.ref.cross)
 const isOfSecond = ({ tokens }: Reading): boolean =>
   tokens.some((token, i) => {
@@ -229,6 +232,13 @@ const isOfSecond = ({ tokens }: Reading): boolean =>
         ['breed', 'family', 'hen', 'comma'].includes(before?.type ?? ''))
     )
   })
+/** "if I breed those to each other", of the chicks of a mating just told. */
+const putsThemTogether = ({ words }: Reading, [pair]: readonly Pair[]): boolean =>
+  pair !== undefined &&
+  JSON.stringify(pair.sire.ref) !== JSON.stringify(pair.dam.ref) &&
+  /\b(?:breed|bred|breeding|cross|crossed|crossing|mate|mated|mating|put|pair|pairing) (?:up )?(?:those|them|these|(?:the|their) (?:chicks|babies|offspring|f1s?|kids|youngsters|young|children|progeny))(?: \w+)? (?:together|to (?:each|one) (?:other|another)|with (?:each|one) (?:other|another)|among themselves|amongst themselves|brother to sister)/u.test(
+    words.join(' '),
+  )
 /** Brother to sister, behind a mating of their parents. */
 const putsKinTogether = ({ scene, words }: Reading): boolean =>
   scene.matings.length > 1 &&
@@ -253,6 +263,7 @@ export const readCross: Reader = (reading) => {
     if (only.by === 'nothing' && isNoMating(reading)) return undefined
     if (only.by === 'order' && isWordOf(only, reading)) return undefined
     if (only.by === 'nothing' && asksWay(reading)) return crossOf([only, swapped(only)], reading)
+    if (only.by === 'nothing' && onlyOfDaughters(reading)) return crossOf([{ ...only, by: 'order' }], reading)
     if (only.by === 'nothing') return whichIsMale(only, reading)
     if (onlyOfDaughters(reading) || knowsGenes(only) || isOfForm(reading)) return crossOf(pairs, reading)
     return whichVariety(only, reading) ?? crossOf(pairs, reading)

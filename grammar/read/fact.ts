@@ -177,7 +177,7 @@ const isLopsided = ({ tokens, words, has }: Reading): boolean => {
   return (
     chicks &&
     sexes &&
-    tokens.every(({ type }) => type !== 'over' && type !== 'breed' && type !== 'family') &&
+    tokens.every(({ type }) => type !== 'over' && type !== 'breed' && type !== 'family' && type !== 'colour') &&
     (words.includes('all') || (words.includes('only') && has('outcome'))) &&
     !has('set', 'shipped', 'define')
   )
@@ -222,6 +222,19 @@ export const readShell: Reader = (reading) => {
 /** Birds of both sexes are named. */
 const isMixed = (reading: Reading): boolean => pairsIn(reading).some(({ by }) => by === 'sex')
 
+/** "can a black hen carry blue": not on the Z, so that a hen may have it as well as a cock. */
+export const readAutosomal: Reader = (reading) => {
+  if (!reading.has('carry') || isToldPair(reading)) return undefined
+  const carried = reading.tokens.flatMap((token, i) =>
+    reading.tokens[i - 1]?.type === 'carries' ? traitsIn([token]) : [],
+  )
+  const trait = traits[carried[0] ?? '']
+  const isBlue = trait?.allele === 'Bl'
+  return isBlue && (reading.asks || reading.has('define', 'claim', 'question'))
+    ? factOf(reading, 'locus', [], trait.locus)
+    : undefined
+}
+
 /** Splits and carriers in general: what shows them, who can be one, how to test. */
 export const readCarrying: Reader = (reading) => {
   const { has, tokens, words } = reading
@@ -248,6 +261,19 @@ export const readHalves: Reader = (reading) => {
   return halves && sexes && birdsIn(reading).length === 0 ? factOf(reading, 'hatch-rate-ratio', []) : undefined
 }
 
+/** "which parent has to be barred": the side on which the mark must stand. */
+export const readWhichParent: Reader = (reading) => {
+  const { words, tokens, scene } = reading
+  const which =
+    /\b(?:which|what|who|does|do|must|should|has|have|needs?)\b.*\b(?:parent|side|sex|one|mother|mum|mom|dam|father|dad|sire|hen|rooster|roo|cock)\b.*\b(?:has|have|needs?|must|should|got|be|carry|supposed)\b/u
+  const [first] = traitsIn(tokens.filter(({ type }) => type === 'colour' || type === 'trait'))
+  const topic =
+    first === 'barring' ? 'barred-cock-on-red' : first === 'silver' || first === 'gold' ? 'reverse-silver' : undefined
+  if (topic === undefined || !which.test(words.join(' ')) || scene.matings.length > 0 || birdsIn(reading).length > 0)
+    return undefined
+  return words.some((word) => /^(?:parent|side)$/u.test(word)) ? factOf(reading, topic, []) : undefined
+}
+
 /** Sexing in general: of barred chicks, by wings, by a spot, or by age. */
 export const readSexing: Reader = (reading) => {
   const { scene, tokens, words } = reading
@@ -258,6 +284,10 @@ export const readSexing: Reader = (reading) => {
   const combs =
     scene.aspects.includes('comb') && tokens.some(({ type }) => type === 'cock' || type === 'hen' || type === 'chick')
   if (combs && words.length >= 4 && !isToldPair(reading)) return factOf(reading, 'later-signs', birdsIn(reading))
+  const sign = words.some((word) => /^(?:head|comb|stance|legs?|posture|shape|tail|wing|wings|beak|eyes?)$/u.test(word))
+  const sexed = tokens.some(({ type }) => type === 'cock' || type === 'hen')
+  if (sign && sexed && reading.has('claim') && birdsIn(reading).length === 0 && !isToldPair(reading))
+    return factOf(reading, 'best-sexing-marks', [])
   if (!scene.aspects.includes('sexing') && !scene.goals.includes('sexable')) return undefined
   if (
     isToldPair(reading) ||
@@ -387,6 +417,36 @@ const isAboutBird = (reading: Reading, locus: string | undefined): boolean => {
     scene.goals.length > 0 ||
     reading.asks
   )
+}
+
+/** "can you sex Barnevelder chicks", "are Legbars autosexing": the breed mated to itself. */
+export const readPureSexing: Reader = (reading): CrossQuestion | undefined => {
+  const { scene, words } = reading
+  const [bird, ...others] = birdsIn(reading)
+  const autosexing = words.some((word) => word.startsWith('autosex'))
+  const older = words.some((word) => /^(?:weeks?|wks?|months?|age|when|comb|combs|crow|crowing|crows)$/u.test(word))
+  if (
+    !bird ||
+    others.length > 0 ||
+    bird.sex !== undefined ||
+    isHybrid(bird) ||
+    bird.ref.cross !== undefined ||
+    breedNamed(bird.ref.breed ?? '')?.family === 'described' ||
+    !(scene.aspects.includes('sexing') || autosexing) ||
+    older ||
+    isToldPair(reading) ||
+    scene.wanted.length > 0 ||
+    reading.has('photo', 'claim', 'trueBreeding') ||
+    !(reading.asks || reading.has('question'))
+  )
+    return undefined
+  const { asWritten: _, ...ref } = bird.ref
+  return {
+    kind: 'cross',
+    matings: [{ sire: ref, dam: ref }],
+    aspects: ['sexing'],
+    ...commonOf(reading, [bird]),
+  }
 }
 
 /** "buff orp.. s+/s+ ?", "do White Wyandottes carry recessive white": one bird, and a gene of it. */

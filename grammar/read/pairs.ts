@@ -52,8 +52,29 @@ function sameCross(bird: Bird, others: readonly Bird[]): Bird {
   return only && other && !bird.ref.cross ? { ...bird, named: true, ref: { ...bird.ref, ...other.ref } } : bird
 }
 
+/** "Crossed A over B. Now to mate those pullets to C": the young of the mating before go on. */
+function withYoung(matings: readonly Mating[]): readonly Mating[] {
+  const [first, ...later] = matings
+  const [sire, dam] = [first?.sires[0], first?.dams[0]]
+  if (!first || !sire || !dam || first.sires.length * first.dams.length !== 1 || !sire.named || !dam.named)
+    return matings
+  const cross = { sire: sire.ref, dam: dam.ref }
+  const isYoung = ({ named, saidOf }: Bird): boolean =>
+    !named &&
+    (/^(?:those|these|their)$/u.test(saidOf.parts[0]?.word ?? '') ||
+      saidOf.parts.some((part) => part.type === 'kin' && (part.kin === 'daughter' || part.kin === 'son'))) &&
+    saidOf.parts.some(({ type }) => type === 'hen' || type === 'cock' || type === 'kin')
+  const young = (bird: Bird): Bird => (isYoung(bird) ? { ...bird, named: true, ref: { cross } } : bird)
+  const bred = later.filter(
+    ({ sires, dams }) => sires.some(isYoung) !== dams.some(isYoung) && [...sires, ...dams].some(({ named }) => named),
+  )
+  return bred.length === 0
+    ? matings
+    : bred.map(({ sires, dams, by }) => ({ sires: sires.map(young), dams: dams.map(young), by }))
+}
+
 function explicit(scene: Scene): readonly Pair[] {
-  return scene.matings.flatMap(({ sires, dams, by }) => {
+  return withYoung(scene.matings).flatMap(({ sires, dams, by }) => {
     const males = side(
       sires.map((bird) => sameCross(bird, dams)),
       dams,

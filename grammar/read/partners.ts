@@ -106,9 +106,13 @@ export function partnersOf(reading: Reading, { own, wanted, among }: Sought): Pa
   }
 }
 
+/** "can you get a hen thats split for silver": no bird of the keeper's. */
+const isOfCarrying = ({ own }: Sought, { has }: Reading): boolean =>
+  has('carry') && own.every(({ saidOf, ref }) => saidOf.carried.length > 0 && ref.breed === undefined)
+
 export const readPartners: Reader = (reading): Question | undefined => {
   const sought = soughtIn(reading)
-  if (!sought) return undefined
+  if (!sought || isOfCarrying(sought, reading)) return undefined
   const fault = sought.own.map((bird) => bird.fault).find((found) => found !== undefined)
   if (fault) return { kind: 'error', fault }
   const [only] = sought.own

@@ -19,7 +19,7 @@ export const nicknames: Readonly<Record<string, string>> = {
   'Silver Pencilled Plymouth Rock':
     'spr, sprs, sppr, silver pencilled rock, silver penciled rock, silver pencil rock, silver rock, silver rocks',
   Delaware:
-    'del, dels, delaware, delawares, delly, dellies, delawere, dellaware, deleware, delawear, delaware bantam, della wear, della ware, делавэр',
+    'del, dels, dela, delas, delaware, delawares, delly, dellies, delawere, dellaware, deleware, delawear, delaware bantam, della wear, della ware, делавэр',
   'Light Sussex':
     'ls, lss, lsx, lt sussex, light sussex, lite sussex, lite susex, light susex, light sussexes, lights sussex, sussex light, light suss, light sue sex, sussex licht, sussex herminee, суссекс светлый, суссекс',
   'Speckled Sussex': 'ss, sps, spsx, speckled sussex, speckled susex, speckledy sussex, tricolour sussex',
@@ -55,7 +55,7 @@ export const nicknames: Readonly<Record<string, string>> = {
   'Partridge Wyandotte': 'pw, pws, partridge wyandotte',
   'Buff Wyandotte': 'bfw, buff wyandotte',
   'Cuckoo Marans':
-    'cm, cms, cuckoo maran, cuckoo marans, coco marans, cookoo marans, coucou marans, cuckoo morans, coo coo morans, cuckoo moran, marans coucou, barred marans, barred maran, koekoek marans, kuckuck marans',
+    'cm, cms, cuckoo maran, cuckoo marans, coco marans, cookoo marans, coucou marans, coucou de marans, coucous de marans, cuckoo morans, coo coo morans, cuckoo moran, marans coucou, barred marans, barred maran, koekoek marans, kuckuck marans',
   'Black Copper Marans':
     'bcm, bcms, black copper maran, black copper marans, black copper morans, blk copper marans, copper marans, copper maran, copper black marans, black copper mirrors, black cooper marans, black copper moran, black copper merans, black copper marines, marans noir cuivre, marans schwarz kupfer, marans zwart koper, marans schwarzkupfer, schwarz kupfer marans, kupferhalsige marans, zwartkoper marans, маран медно черный, маран черно медный',
   'Wheaten Marans': 'wheaten marans, wheaten maran',

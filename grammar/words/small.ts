@@ -19,7 +19,7 @@ export const smallWords = {
   single:
     'single dose, single dose of, one dose of, single factor, one dose, single copy, only one copy of, only one dose of, 1 copy of, 1 dose of',
   swap: 'swap, swap out, change, replace, switch out, trade, substitute, make, swapped, exchange, put in, use',
-  same: 'same but, same thing but, same with, same thing with, same cross but, as before but, the same but, same again but, same one but, same question but, same for, ditto but, do the same with, same, samesies but, the same with, the same for, same deal but, same again with, same as before but, dito but',
+  same: 'same as, the same as, same but, same thing but, same with, same thing with, same cross but, as before but, the same but, same again but, same one but, same question but, same for, ditto but, do the same with, same, samesies but, the same with, the same for, same deal but, same again with, same as before but, dito but',
   about:
     'what about, how about, and what about, and if, what if, what abt, how abt, wat about, whatabout, hows about, ok what about, okay what about, now what about, try, lets try, lets say, wie ist es mit, en wat als, et si, y si',
   instead: 'instead, insted, rather, statt, in plaats van, au lieu de, en vez de',
