@@ -62,8 +62,7 @@ crossbred -> bird tight bird        {% mating.crossbred %}
            | %generation %of bird tight bird {% mating.generationOf %} # F2 of A x B
 tight -> %over | %slash | %cross | %plus
 halves -> %half bird %half bird     {% mating.halves %}           # half Silkie half Cochin
-        | %half bird halves_join %half bird {% mating.halvesJoined %}
-halves_join -> %and | %comma | %comma %and | %slash
+        | %half bird %and %half bird {% mating.halvesJoined %}
 
 # Chicks and hens out of a mating: pullets from RIR x BR; chick out of a Sussex hen by a RIR cock.
 offspring -> bird %outOf matings         {% saying.outOfMating %}

@@ -123,6 +123,12 @@ function countedLooks(reading: Reading): readonly Chick['tally'][] {
   })
 }
 
+/** "could the Leghorn rooster be the father or was it the Ameraucana": of the same part as the bird before. */
+function isOtherThan({ saidOf }: Bird, { tokens }: Reading): boolean {
+  const at = tokens.findIndex(({ at: place }) => place >= saidOf.at)
+  return tokens.slice(Math.max(0, at - 4), Math.max(at, 0)).some(({ type }) => type === 'or')
+}
+
 /** Candidates: birds told, by sex; those of no told sex may be either, and count as the sex that is in doubt. */
 function candidates(reading: Reading): { readonly sires: readonly Bird[]; readonly dams: readonly Bird[] } {
   const { scene } = reading
@@ -131,11 +137,16 @@ function candidates(reading: Reading): { readonly sires: readonly Bird[]; readon
   const named = solid.filter((bird) => !(isHybrid(bird) && bird.sex === undefined))
   const males = [...mated.sires, ...named.filter(({ sex }) => sex === 'M')]
   const females = [...mated.dams, ...named.filter(({ sex }) => sex === 'F')]
-  const open = named.filter(({ sex }) => sex === undefined)
+  const unsexed = named.filter(({ sex }) => sex === undefined)
+  const others = males.length > 0 ? unsexed.filter((bird) => isOtherThan(bird, reading)) : []
+  const open = unsexed.filter((bird) => !others.includes(bird))
   const sires =
     males.length === 0 && females.length > 0 ? open : males.length === 0 && reading.has('father') ? open : males
   const dams = females.length === 0 && males.length > 0 ? open : females
-  return { sires: sires.filter(({ named: told }) => told), dams: dams.filter(({ named: told }) => told) }
+  return {
+    sires: [...sires, ...others].filter(({ named: told }) => told),
+    dams: dams.filter(({ named: told }) => told),
+  }
 }
 
 const eggOf = ({ scene }: Reading): string | undefined =>

@@ -53,6 +53,7 @@ const seldom: readonly { readonly text: string; readonly before?: string }[] = [
   { text: 'the roo is half RIR half BR' },
   { text: 's+/s+ and b+/b+ cock over S/- hens' },
   { text: 'RIR over BR, 3 chicks black' },
+  { text: 'my hen is half Silkie and half Cochin, over her a RIR roo' },
   { text: 'RIR and Delaware together' },
   { text: 'RIR and Delaware crossed together' },
   { text: 'a cross between RIR and Delaware' },
