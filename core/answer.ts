@@ -133,6 +133,8 @@ export const Case = z.strictObject({
   ).optional(),
   /** Recessive genes that chicks carry unseen: share of each sex with one hidden copy. */
   carried: list(z.strictObject({ allele: z.string(), name: z.string(), cockerels: Share, pullets: Share })).optional(),
+  /** Linked traits that the chicks show: most have both or neither, or else most have one of the two. */
+  together: list(z.strictObject({ one: z.string(), other: z.string(), both: z.boolean() })).optional(),
   leftOut: Share.optional(), // share of chicks too various to list
   /** Absent or true: the looks hold. False: the parents' colours are not told, and only form and sexing stand. */
   colourKnown: z.boolean().optional(),
@@ -196,7 +198,7 @@ export const CarrierAnswer = z.strictObject({
   ),
   oneContraryChick: z.string(),
   conflict: list(z.strictObject({ bird: z.string(), reading: z.string() })), // readings that cannot all be true
-  rivals: list(z.strictObject({ sire: z.string(), odds: Share })),
+  rivals: list(z.strictObject({ sire: z.string(), odds: Share, why: z.string() })), // why: does he carry it, by all else that was told
   sensitivity: z.string().nullable(),
 })
 export const ParentsAnswer = z.strictObject({

@@ -117,7 +117,12 @@ export const FlockBird = z.strictObject({
   carries: z.record(z.string(), z.boolean()).optional(), // allele -> known carrier / known not to carry
 })
 export type FlockBird = z.infer<typeof FlockBird>
-export const Brood = z.strictObject({ sire: z.string(), dam: z.string(), chicks: z.array(Tally).readonly() })
+export const Brood = z.strictObject({
+  sire: z.string(),
+  dam: z.string(),
+  chicks: z.array(Tally).readonly(),
+  rivals: z.array(z.string()).readonly().optional(), // other cocks that may be the sire
+})
 export type Brood = z.infer<typeof Brood>
 export const Flock = z.strictObject({ birds: z.array(FlockBird).readonly(), broods: z.array(Brood).readonly() })
 export type Flock = z.infer<typeof Flock>

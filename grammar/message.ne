@@ -187,15 +187,8 @@ kinship -> %name is_out_of %name %by %name        {% kin.outOfNamed %}    # Bert
          | %name %not bird                        {% kin.namedNot %}    # Sid doesn't carry lav
          | bird %is %name                         {% kin.isNamedSo %}    # my RIR roo is called Rex
          | bird %name                             {% kin.namedAfter %}    # my RIR roo Sid
-         | brood                                  {% id %}
          | %name %comma kinship                   {% kin.calledFirst %}
 is_out_of -> %is %outOf | %outOf
 is_by -> %is %by | %by
 pairing -> %over | %and | %plus
 parent -> %cock | %hen
-brood -> %name pairing %name counts               {% kin.broodOf %}       # Sid x Daisy: 12 chicks, 3 lavender
-counts -> count | counts count | counts sep count
-count -> counting:? %number look | counting:? %number %chick | counting:? %number %not look | counting:? %number %of %number look | counting:? %number look %of %number
-       | %number %chick %comma:? look | %number %chick %comma:? %not of_them:? look   # 7 chicks, all black; 8 chicks, none of them white
-of_them -> %of %their
-counting -> %is | %comma | %my

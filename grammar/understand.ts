@@ -183,12 +183,14 @@ export function understand(text: string, context: Context): { readonly question:
   const clean = normalise(text)
   if (!clean.ok) return { question: { kind: 'error', fault: clean.fault }, context }
   const reading = readingOf(clean.value)
-  const flock = flockTold(reading, context.flock)
-  if (flock) {
-    const question = flockAnswer(reading, flock)
-    return { question, context: { ...remembered(context, question), flock } }
+  const told = flockTold(reading, context.flock)
+  if (told) {
+    const { flock } = told
+    const asked = told.asked === '' ? undefined : flockAsked(readingOf(told.asked), flock, flockAnswer(reading, flock))
+    const question = asked?.question ?? flockAnswer(reading, flock)
+    return { question, context: { ...remembered(context, question), flock: asked?.flock ?? flock } }
   }
-  const asked = flockAsked(reading, context.flock)
+  const asked = flockAsked(reading, context.flock, context.last)
   if (asked)
     return { question: asked.question, context: { ...remembered(context, asked.question), flock: asked.flock } }
   const question = questionOf(reading, context)

@@ -56,20 +56,26 @@ const conflict = (answer: CarrierAnswer): Document =>
       ]
     : []
 
-const rivals = (answer: CarrierAnswer): Document =>
-  answer.rivals.length > 1
-    ? [line(`Who is the father: ${answer.rivals.map((r) => `${r.sire} ${inHundred(r.odds)}`).join('; ')}.`)]
-    : []
+/** Cock by cock: the odds, and what speaks for him. */
+const rivals = ({ rivals: cocks }: CarrierAnswer): Document => [
+  bullets(cocks.map(({ sire, odds, why }) => [`${sire}: ${inHundred(odds)}${why === '' ? '' : `; ${why}`}.`])),
+]
 
 export function carrierBlocks(answer: CarrierAnswer, asked: Asked): Document {
   const full = wants(asked, 'why', 'more')
+  if (answer.rivals.length > 1)
+    return [
+      line(strong(capital(answer.summary))),
+      ...conflict(answer),
+      ...rivals(answer),
+      ...(answer.why ? [line(answer.why)] : []),
+    ]
   return [
     line(strong(capital(answer.summary))),
     ...conflict(answer),
     ...(answer.possible ? odds(answer) : []),
     ...(answer.why ? [line(answer.why)] : []),
     ...(answer.possible && (full || answer.moved.length > 1) ? moved(answer) : []),
-    ...rivals(answer),
     ...(answer.possible && answer.now !== 1 ? settle(answer, full ? 4 : 2) : []),
     ...(answer.oneContraryChick ? [line(answer.oneContraryChick)] : []),
     ...(answer.sensitivity ? [line(answer.sensitivity)] : []),

@@ -2,6 +2,7 @@
 import { wants, type Asked } from './asked.ts'
 import { grown } from './grown.ts'
 import { line, strong } from './document.ts'
+import { linkedWords } from './linked.ts'
 import { belief } from './numbers.ts'
 import { sure } from './signs.ts'
 import type { Block } from './document.ts'
@@ -22,7 +23,8 @@ const verdicts = {
 function said(one: Case, grownAsked: boolean): string {
   const { verdict, signs } = one.sexing
   const [sign] = signs
-  if (verdict === 'no' || !sign) return `${verdicts.no}. ${grown(one)}`
+  const linked = linkedWords(one)
+  if (verdict === 'no' || !sign) return [`${verdicts.no}.`, linked, grown(one)].filter(Boolean).join(' ')
   const read = `${verdicts[verdict]} by the ${sign.sign}. Cockerels ${sign.cockerel}; pullets ${sign.pullet}. ${sure(one.sexing)}`
   return grownAsked ? `${verdicts[verdict]}. ${grown(one)}` : read.trimEnd()
 }

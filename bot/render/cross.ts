@@ -2,6 +2,7 @@
 import { caseBlocks, outcomes } from './cases.ts'
 import { inBrief } from './brief.ts'
 import { carriedUnseen } from './carried.ts'
+import { linkedWords } from './linked.ts'
 import { forms } from './chicks.ts'
 import { faint, line, numbered, strong } from './document.ts'
 import { eggCaseBlocks, shellHangs } from './eggCases.ts'
@@ -33,12 +34,18 @@ function looks(cases: readonly [Case, ...Case[]], asked: Asked): readonly Block[
     ...(down || grown ? looksOf(cases, { down, grown }, telling) : []),
     ...(grown && form ? [line(`Also, ${form}.`)] : []),
     ...(grown ? carriedUnseen(one, telling.say) : []),
+    ...(down || grown ? linked(one) : []),
     ...(grown ? hedged(one, wants(asked, 'more', 'adults') ? 3 : 1) : []),
     ...(wants(asked, 'comb', 'more') ? combAndShank(one, telling) : []),
     ...(asked.manner.symbols || wants(asked, 'symbols')
       ? inSymbols(one, telling, wants(asked, 'symbols') ? 'all' : asked.alleles)
       : []),
   ]
+}
+
+const linked = (one: Case): readonly Block[] => {
+  const words = linkedWords(one)
+  return words === '' ? [] : [line(words)]
 }
 
 /** How to tell the sexes, as far as it was asked for. */

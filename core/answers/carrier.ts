@@ -8,7 +8,8 @@ import type { BirdRef, CarrierQuestion, Flock } from '../question.ts'
 import type { Locus } from '../vocabulary.ts'
 import { find } from './carrier/find.ts'
 import { rivalOdds } from './carrier/rivals.ts'
-import { fatherVerdict } from './carrier/verdict.ts'
+import { testOf } from './carrier/matings.ts'
+import { fatherTest, fatherVerdict } from './carrier/verdict.ts'
 import { assumptionWords, birdsOf, nothingElse, uniqueSources } from './parts.ts'
 
 export function answerCarrier(question: CarrierQuestion): CarrierAnswer {
@@ -26,14 +27,15 @@ export function answerCarrier(question: CarrierQuestion): CarrierAnswer {
     kind: 'carrier',
     ...nothingElse,
     ...found,
-    ...(rivals.length > 1 ? { summary: fatherVerdict(rivals) } : {}),
+    ...(rivals.length > 1 ? ofRivals(debated, rivals) : {}),
     assumptions: [
       ...assumptionWords(question.assumed),
+      ...(rivals.length > 1 ? ['before the chicks each of the cocks was as likely to be the father'] : []),
       ...(unsexed
         ? [`${question.of} is a cock: a hen has one Z, shows what is on it and carries nothing there unseen`]
         : []),
       ...saidSplit(debated, told),
-      ...taken,
+      ...(rivals.length > 1 ? [] : taken),
     ],
     assumed: question.assumed,
     sources: uniqueSources((loci as Readonly<Record<string, Locus>>)[question.locus]?.sources ?? []),
@@ -44,6 +46,16 @@ export function answerCarrier(question: CarrierQuestion): CarrierAnswer {
     rivals,
   }
 }
+
+/** Asked who is the father, the verdict is of the cocks: what settles it is a test of one of them. */
+const ofRivals = (debated: Debated, rivals: CarrierAnswer['rivals']): Partial<CarrierAnswer> => ({
+  summary: fatherVerdict(rivals),
+  why: fatherTest(debated, rivals, testOf(debated, 'M')),
+  moved: [],
+  moreChicks: [],
+  oneContraryChick: '',
+  sensitivity: null,
+})
 
 /** A hen called a carrier of what is on the Z can only be one that shows it. */
 const saidSplit = (debated: Debated, told: readonly Member[]): readonly string[] =>

@@ -66,6 +66,7 @@ export function toCase(
       ...out.F.traits.map((t) => ({ sex: 'F' as const, ...t })),
     ].filter(({ values }) => values.length > 1),
     carried: out.carried,
+    together: out.together,
     leftOut: out.leftOut,
     colourKnown: told.colour,
     sexing,

@@ -7,6 +7,7 @@ import type { Look } from '../looks/look.ts'
 import type { Genotype, LinkageGroup, Sex } from '../vocabulary.ts'
 import { isColour, isLethal } from './blocks.ts'
 import { carriedUnseen, type Carried } from './carried.ts'
+import { linkedTogether, type Together } from './together.ts'
 
 export type ChickKind = { readonly share: number; readonly look: Look; readonly genotypes: readonly Genotype[] }
 export type TraitShares = {
@@ -25,6 +26,8 @@ export type Outcome = {
   /** Share of all embryos that die of a lethal genotype. */
   readonly dies: number
   readonly carried: readonly Carried[]
+  /** Linked traits that most chicks show both or neither of, or one of the two. */
+  readonly together: readonly Together[]
   /** Share of chicks left out because their kinds are too many and each too rare. */
   readonly leftOut: number
 }
@@ -210,5 +213,7 @@ export function outcome(sire: Parent, dam: Parent): Outcome {
   const [M, F] = [groups.map((group) => group.M), groups.map((group) => group.F)]
   const [m, f] = [brood('M', M), brood('F', F)]
   const carried = carriedUnseen(M, F)
-  return { M: m.brood, F: f.brood, carried, dies: (m.dies + f.dies) / 2, leftOut: (m.lost + f.lost) / 2 }
+  const looks = [...m.brood.kinds, ...f.brood.kinds].map(({ look }) => look)
+  const together = linkedTogether([M, F], looks)
+  return { M: m.brood, F: f.brood, carried, together, dies: (m.dies + f.dies) / 2, leftOut: (m.lost + f.lost) / 2 }
 }

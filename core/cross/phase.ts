@@ -93,6 +93,7 @@ export function linkedLooks({ M, F }: Outcome): string {
         form.crest,
         form.feather,
         form.legs,
+        look.shellBlue,
       ]
       const key = [sex, ...seen].join()
       shares.set(key, (shares.get(key) ?? 0) + share)

@@ -5,7 +5,8 @@ import { loci } from '../data/loci.ts'
 import { nameOfBird } from '../cross/seen.ts'
 import { rational } from '../engine/num.ts'
 import type { Reading } from '../engine/trait.ts'
-import type { BirdRef, Flock, FlockBird, Tally } from '../question.ts'
+import { traitOf } from '../looks/traits.ts'
+import type { BirdRef, Brood, Flock, FlockBird, Tally } from '../question.ts'
 import type { Locus, Sex } from '../vocabulary.ts'
 import { type Debated, mostCopies, readCarries, readCopies, readShows } from './debated.ts'
 import { lookTells } from './lookWord.ts'
@@ -35,7 +36,8 @@ export function members(flock: Flock, debated: Debated): readonly Member[] {
     const known = drafts.get(name) ?? { name }
     drafts.set(name, { ...known, sex: known.sex ?? sex })
   }
-  for (const { sire, dam } of [...flock.birds, ...flock.broods]) {
+  const broods = flock.broods.map(ofOneSire)
+  for (const { sire, dam } of [...flock.birds, ...broods]) {
     if (sire !== undefined) draft(sire, 'M')
     if (dam !== undefined) draft(dam, 'F')
   }
@@ -44,9 +46,13 @@ export function members(flock: Flock, debated: Debated): readonly Member[] {
   const birds = [...drafts.values()].map((bird) => memberOf(bird, debated))
   return [
     ...birds,
-    ...flock.broods.flatMap((brood) => brood.chicks.flatMap((tally, i) => chicksOf(brood, tally, i, debated))),
+    ...broods.flatMap((brood) => brood.chicks.flatMap((tally, i) => chicksOf(brood, tally, i, debated))),
   ]
 }
+
+/** Chicks of one of several cocks tell of none of them: their sire is a bird of whom nothing is known. */
+const ofOneSire = ({ rivals = [], ...brood }: Brood): Brood =>
+  rivals.length === 0 ? brood : { ...brood, sire: `one of ${[brood.sire, ...rivals].join(', ')}` }
 
 /** A bird told as a cross has parents of its own, unless the flock names them. */
 function parentsWithin(bird: Draft): readonly FlockBird[] {
@@ -89,8 +95,17 @@ function memberOf(bird: FlockBird, debated: Debated): Member {
       ...(carries === undefined ? [] : [readCarries(debated, carries)]),
       ...genotypeReading(bird, debated),
       ...(shows === undefined && carries === undefined ? breedReading(bird, debated) : []),
+      ...(shows === undefined && isOtherwise(bird, debated) ? [readShows(debated, false)] : []),
     ],
   }
+}
+
+/** Told to be black: not lavender, then. */
+function isOtherwise({ shows = {} }: FlockBird, debated: Debated): boolean {
+  const looks = Object.entries(shows).flatMap(([allele, yes]) =>
+    yes ? [allele === 'E' ? 'black' : (traitOf(allele)?.shows ?? '')] : [],
+  )
+  return debated.acts === 'recessive' && looks.some((look) => look !== '' && lookTells(debated, look) === false)
 }
 
 function genotypeReading({ bird, sex }: FlockBird, debated: Debated): readonly Reading[] {

@@ -1,4 +1,4 @@
-// grammar/build/kinship.ts: one thing told of birds by name: parents, what a bird is, or a brood.
+// grammar/build/kinship.ts: one thing told of birds by name: parents, or what a bird is.
 import { tokensIn, type Words } from './words.ts'
 import type { BirdSaid } from '../saying.ts'
 import type { Token } from '../token.ts'
@@ -13,7 +13,6 @@ export type Kinship =
       readonly either?: readonly Token[]
     }
   | { readonly kind: 'is'; readonly of: Token; readonly bird: BirdSaid; readonly not: boolean }
-  | { readonly kind: 'brood'; readonly pair: readonly [Token, Token]; readonly counts: readonly Token[] }
 
 /** "Bert is out of Daisy by Sid". */
 export const outOfNamed = ([of, , dam, , sire]: [Token, Words, Token, Token, Token]): Kinship => ({
@@ -54,10 +53,3 @@ export const namedAfter = ([bird, of]: [BirdSaid, Token]): Kinship => ofNamed(of
 export const isNamedSo = ([bird, , of]: [BirdSaid, Token, Token]): Kinship => ofNamed(of, bird, false)
 /** "Sid, Bert is out of Daisy". */
 export const calledFirst = ([, , told]: [Token, Token, Kinship]): Kinship => told
-
-/** "Sid x Daisy: 12 chicks, 3 lavender". */
-export const broodOf = ([one, , other, counts]: [Token, Words, Token, Words]): Kinship => ({
-  kind: 'brood',
-  pair: [one, other],
-  counts: tokensIn(counts),
-})

@@ -1,10 +1,11 @@
 // grammar/flock/tell.ts: what is told of birds by name, added to the flock told so far; a later word corrects an earlier one.
 import { birdOf, traitsIn } from '../bird.ts'
-import { readKinship } from '../parse.ts'
 import { traits } from '../words/traits.ts'
-import { isNewName, isTold, nameOf, namedClauses } from './names.ts'
+import { broodOf, pairIn, talliesIn, type Pair } from './broods.ts'
+import { isAskingPiece, kinshipsOf } from './kinships.ts'
+import { isNewName, nameOf, namedClauses } from './names.ts'
 import type { Kinship } from '../build/kinship.ts'
-import type { Brood, Flock, FlockBird } from '../../core/question.ts'
+import type { Brood, Flock, FlockBird, Tally } from '../../core/question.ts'
 import type { Reading } from '../reading.ts'
 import type { Sex } from '../../core/vocabulary.ts'
 import type { Token } from '../token.ts'
@@ -75,42 +76,14 @@ function tellIs(flock: Flock, { of, bird: said, not }: Extract<Kinship, { kind: 
 }
 const isDescribed = (breed: string): boolean => breed.endsWith(' bird')
 
-function tellBrood(flock: Flock, { pair, counts }: Extract<Kinship, { kind: 'brood' }>): Flock {
-  const { sire = '', dam = '' } = pairOf(flock, pair)
-  const numbers = ofAll(counts).flatMap((token, i, all) =>
-    token.type === 'number' ? [{ count: Math.round(token.value), after: all.slice(i + 1, nextNumber(all, i)) }] : [],
-  )
-  const all = numbers.find(
-    ({ after }) =>
-      after.some(({ type }) => type === 'chick' || type === 'of') &&
-      !after.some(({ type }) => type === 'colour' || type === 'trait'),
-  )
-  const looks = numbers.filter(
-    (one) => one !== all && one.after.some(({ type }) => type === 'colour' || type === 'trait'),
-  )
-  const chicks = looks.map(({ count, after }) => ({
-    count,
-    look: after.some(({ type }) => type === 'not')
-      ? 'clear'
-      : after
-          .filter(({ type }) => type === 'colour' || type === 'trait')
-          .map(({ word }) => word)
-          .join(' '),
-  }))
-  const rest = (all?.count ?? 0) - chicks.reduce((sum, { count }) => sum + count, 0)
-  const brood: Brood = { sire, dam, chicks: [...chicks, ...(rest > 0 ? [{ count: rest, look: 'clear' }] : [])] }
-  const both = withBird(withBird(flock, { name: sire, sex: 'M' }), { name: dam, sex: 'F' })
-  return { ...both, broods: [...both.broods, brood].slice(-40) }
-}
-/** "3 white of 11" and "3 of 11 white" as "3 white" and "11 of": the second number is that of all. */
-function ofAll(counts: readonly Token[]): readonly Token[] {
-  const at = counts.findIndex(({ type }, i) => type === 'of' && counts[i + 1]?.type === 'number')
-  const [of, all] = [counts[at], counts[at + 1]]
-  return of && all ? [...counts.slice(0, at), ...counts.slice(at + 2), all, of] : counts
-}
-const nextNumber = (tokens: readonly Token[], at: number): number => {
-  const next = tokens.findIndex(({ type }, i) => i > at && type === 'number')
-  return next < 0 ? tokens.length : next
+/** The brood of a pair; told again after a "no", it takes the place of the one before. */
+function withBrood(flock: Flock, pair: Pair, chicks: readonly Tally[], corrects: boolean): Flock {
+  const brood = broodOf(pair, chicks)
+  const isSame = (one: Brood): boolean => one.sire === brood.sire && one.dam === brood.dam
+  const at = corrects ? flock.broods.findLastIndex(isSame) : -1
+  const withSires = pair.sires.reduce((told, name) => withBird(told, { name, sex: 'M' }), flock)
+  const both = withBird(withSires, { name: pair.dam, sex: 'F' })
+  return { ...both, broods: at < 0 ? [...both.broods, brood].slice(-40) : both.broods.with(at, brood) }
 }
 
 function tell(flock: Flock, told: Kinship): Flock {
@@ -119,8 +92,6 @@ function tell(flock: Flock, told: Kinship): Flock {
       return tellParents(flock, told)
     case 'is':
       return tellIs(flock, told)
-    case 'brood':
-      return tellBrood(flock, told)
   }
 }
 
@@ -139,36 +110,92 @@ function isPlain(told: Kinship, flock: Flock): boolean {
         isNewName(told.of, flock) ||
         (flock.birds.length > 0 && told.bird.parts.some(({ type }) => type === 'breed' || type === 'family'))
       )
-    case 'brood':
-      return told.pair.some((token) => isTold(token, flock)) || told.pair.every((token) => isNewName(token, flock))
   }
 }
 
-/** "does Bert carry lavender?", "is Sid lavender?": asked of a bird, and not told of it. */
-function isAsked(clause: readonly Token[], { tokens }: Reading): boolean {
-  const [from, to] = [clause[0]!.at, clause.at(-1)!.at]
-  const end = tokens.find(({ type, at }) => type === 'stop' && at > to)
-  const start = tokens.findLast(({ type, at }) => type === 'stop' && at < from)
-  const first = tokens.find(({ at }) => at > (start?.at ?? -1))
-  return (
-    end?.said === '?' ||
-    /^(?:is|are|was|does|do|did|can|could|has|have|will|would|might|may|who|whos|which|what|how)$/iu.test(
-      first?.said ?? '',
-    )
-  )
+/** The words of one sentence, and whether they ask: by their first word, or by a question mark where nothing else is said. */
+type Sentence = { readonly tokens: readonly Token[]; readonly asks: boolean; readonly marked: boolean }
+
+function sentencesOf({ tokens }: Reading): readonly Sentence[] {
+  const found: Sentence[] = []
+  let open: Token[] = []
+  const close = (marked: boolean): void => {
+    if (open.length > 0) found.push({ tokens: open, asks: isAskingPiece(open), marked })
+    open = []
+  }
+  for (const token of tokens.slice(0, 400)) {
+    if (token.type === 'stop') close(token.said.includes('?'))
+    else open.push(token)
+  }
+  close(false)
+  return found
 }
+
+/** Where a question begins behind what is told: "…, does he carry it?" */
+function askedFrom({ tokens, asks, marked }: Sentence): number {
+  if (asks) return 0
+  const at = tokens.findIndex(
+    ({ type }, i) =>
+      (type === 'comma' || type === 'and') && tokens[i + 1] !== undefined && isAskingPiece(tokens.slice(i + 1)),
+  )
+  return at >= 0 ? at + 1 : marked ? 0 : tokens.length
+}
+
+const corrected = /^(?:no|nope|sorry|oops|actually|correction|wait|my bad)\b/iu
 
 /** Most birds that are remembered of one keeper. */
 const mostBirds = 80
 
-/** The flock with what the message tells; undefined where it tells nothing of named birds. */
-export function flockTold(reading: Reading, flock: Flock): Flock | undefined {
-  let told: Flock | undefined
-  for (const clause of namedClauses(reading.tokens, flock).slice(0, 12)) {
-    if (!clause.some(({ type }) => type === 'name')) continue
-    const [kinship] = readKinship(clause)
-    if (kinship && kinship.kind !== 'brood' && isAsked(clause, reading)) continue
-    if (kinship && isPlain(kinship, told ?? flock)) told = tell(told ?? flock, kinship)
+/** What a message tells of birds by name, and the part of it that asks; `flock` is undefined where nothing is told. */
+export type FlockTold = { readonly flock: Flock; readonly asked: string }
+
+export function flockTold(reading: Reading, before: Flock): FlockTold | undefined {
+  let flock = before
+  let told = false
+  let names: readonly Token[] = before.birds.map(({ name }) => nameToken(name))
+  let pair: Pair | undefined
+  const asked: string[] = []
+  const corrects = corrected.test(reading.text.trim())
+  for (const sentence of sentencesOf(reading).slice(0, 12)) {
+    const from = askedFrom(sentence)
+    const telling = sentence.tokens.slice(0, from)
+    const rest = sentence.tokens.slice(from)
+    const ask = (): unknown => rest.length > 0 && asked.push(reading.text.slice(rest[0]!.at, rest.at(-1)!.end))
+    const chicks = talliesIn(telling)
+    const [clause = []] = namedClauses(telling, flock)
+    const now = clause.some(({ type }) => type === 'name') ? pairIn(clause, flock) : undefined
+    const own =
+      sentence.marked && from === 0 && isCounted(sentence) ? namedClauses(sentence.tokens, flock)[0] : undefined
+    const asking = own && pairIn(own, flock)
+    if (asking && !/\b(?:father|dad|sire|who|which)\b/iu.test(own.map(({ word }) => word).join(' '))) {
+      flock = withBrood(flock, asking, talliesIn(sentence.tokens), corrects)
+      told = true
+      continue
+    }
+    if (chicks.length > 0 && (now ?? pair)) {
+      flock = withBrood(flock, (now ?? pair)!, chicks, corrects)
+      told = true
+    }
+    {
+      for (const kinship of kinshipsOf(clause, { names, sexOf: (name) => sexKnown(flock, nameOf(name, flock)) }))
+        if (isPlain(kinship, flock)) {
+          flock = tell(flock, kinship)
+          told = true
+        }
+    }
+    if (now) pair = now
+    names = [...names, ...clause.filter(({ type }) => type === 'name')]
+    ask()
   }
-  return told && told.birds.length <= mostBirds ? told : undefined
+  return told && flock.birds.length <= mostBirds ? { flock, asked: asked.join('? ') } : undefined
 }
+const isCounted = ({ tokens }: Sentence): boolean =>
+  tokens.some(({ type }) => type === 'number') && talliesIn(tokens).length > 0
+const nameToken = (name: string): Token => ({
+  type: 'name',
+  said: name,
+  word: name.toLowerCase(),
+  at: -1000,
+  end: -1000,
+  gap: false,
+})

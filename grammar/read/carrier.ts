@@ -232,7 +232,7 @@ export const readCarrier: Reader = (reading): Question | undefined => {
       reading.words.includes('whos'))
   const odd = told && isOddChick(counts, pairs[0])
   if (!asksCarry && !odd && !(told && counts.some(({ not }) => not))) return undefined
-  if (!isParticular(reading, told, chicks)) return undefined
+  if (!isParticular(reading, told, chicks) && !subjectName(reading)) return undefined
   const trait = traitOf(reading, birds)
   if (reading.tokens.some(({ type, word }) => type === 'pure' || word === 'pure')) return undefined // of two copies, not of one
   if (!trait || traits[traitIdOf(trait)]?.seen === true) return undefined
@@ -308,9 +308,7 @@ const lookWords: Readonly<Record<string, string>> = {
 /** "my black cock Bert", "is Bert a carrier": the bird goes by its name. */
 function named(reading: Reading, question: CarrierQuestion): CarrierQuestion {
   const { tokens } = reading
-  const at = askedAt(reading)
-  const start = tokens.slice(0, Math.max(at, 0)).findLastIndex(({ type }) => type === 'stop') + 1
-  const name = tokens.slice(start, Math.max(at, 0)).findLast((token) => isNamed(token))
+  const name = subjectName(reading)
   if (!name) return question
   const call = (of: string): string => (of === question.of ? nameOf(name, { birds: [], broods: [] }) : of)
   const { birds, broods } = question.flock
@@ -330,6 +328,12 @@ function named(reading: Reading, question: CarrierQuestion): CarrierQuestion {
       broods: broods.map((brood) => ({ ...brood, sire: call(brood.sire), dam: call(brood.dam) })),
     },
   }
+}
+function subjectName(reading: Reading): Token | undefined {
+  const { tokens } = reading
+  const at = Math.max(askedAt(reading), 0)
+  const start = tokens.slice(0, at).findLastIndex(({ type }) => type === 'stop') + 1
+  return tokens.slice(start, at).findLast((token) => isNamed(token))
 }
 const isNamed = (token: Token): boolean =>
   (token.type === 'unknown' || token.type === 'name') && isNewName(token, { birds: [], broods: [] })

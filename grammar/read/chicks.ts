@@ -110,7 +110,9 @@ const isMark = ({ token: { type } }: Word): boolean => type === 'comma' || type 
 
 /** "from 2 black birds", "over 4 of his own daughters": grown birds are counted, not chicks. */
 function isOfMates(words: readonly Word[], at: number): boolean {
-  const behind = words.slice(0, at).findLast(({ role }) => role !== 'article' && role !== 'other' && role !== 'own')
+  const behind = words
+    .slice(0, at)
+    .findLast(({ role, token }) => role !== 'article' && role !== 'own' && token.type !== 'filler')
   let i = next(words, at + 1)
   const own = words[i]?.role === 'of' && words.slice(i + 1, i + 3).some(({ role }) => role === 'own')
   while (words[i]?.role === 'look' || words[i]?.role === 'of' || words[i]?.role === 'own') i = next(words, i + 1)

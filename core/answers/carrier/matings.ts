@@ -57,4 +57,8 @@ export function moreChicks(
   })
 }
 
+/** The most telling mating, for a bird of whom nothing is known. */
+export const testOf = (debated: Debated, sex: Sex | 'U'): CarrierAnswer['moreChicks'][number] | undefined =>
+  moreChicks(debated, sex, 1 / 2, 1, undefined)[0]
+
 const countOf = (chicks: Chicks): number | null => (chicks.kind === 'enough' ? chicks.n : null)

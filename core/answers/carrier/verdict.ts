@@ -76,6 +76,18 @@ export function fatherVerdict(rivals: readonly { readonly sire: string; readonly
   )
 }
 
+/** What would tell the cocks apart: a test of one that may be free of it. */
+export function fatherTest(
+  debated: Debated,
+  rivals: CarrierAnswer['rivals'],
+  test: CarrierAnswer['moreChicks'][number] | undefined,
+): string {
+  const open = rivals.filter(({ odds, why }) => odds > 0 && !why.startsWith('certain') && !why.endsWith('himself'))
+  const doubted = open.at(-1)
+  if (!doubted || !test || debated.acts !== 'recessive' || rivals.filter(({ odds }) => odds > 0).length < 2) return ''
+  return `To tell, mate ${doubted.sire} ${test.mating}: ${test.for99} clear chicks rule him out, 99 in 100; one that is ${debated.shows} keeps him in.`
+}
+
 /** What one chick that shows the allele would prove. */
 export function contraryChick(debated: Debated, bird: Member): string {
   const name = nameOf(bird)

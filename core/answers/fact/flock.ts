@@ -8,21 +8,29 @@ const sexWords = { M: 'cock', F: 'hen' } as const
 
 const shown = (allele: string): string => (allele === 'E' ? 'black' : (traitOf(allele)?.shows ?? allele))
 
+/** 'out of Daisy by Sid', 'out of the hen Daisy', 'by Sid'. */
+function parentWords({ sire, dam }: FlockBird): string {
+  if (sire !== undefined && dam !== undefined) return `out of ${dam} by ${sire}`
+  return dam !== undefined ? `out of the hen ${dam}` : sire !== undefined ? `by the cock ${sire}` : ''
+}
+
+const capital = (text: string): string => text.replace(/^./u, (first) => first.toUpperCase())
+
 function birdLine(bird: FlockBird): string {
   const kind = bird.bird ? nameOfBird({ ...bird.bird, name: undefined }) : ''
-  const parents = [bird.sire && `out of the cock ${bird.sire}`, bird.dam && `out of the hen ${bird.dam}`].filter(
-    Boolean,
-  )
+  const looks = Object.entries(bird.shows ?? {})
   const readings = [
-    ...Object.entries(bird.shows ?? {}).map(([allele, yes]) =>
-      yes ? `shows ${shown(allele)}` : `does not show ${shown(allele)}`,
-    ),
+    ...looks.flatMap(([allele, yes]) => (yes ? [] : [`not ${shown(allele)}`])),
     ...Object.entries(bird.carries ?? {}).map(([allele, yes]) =>
       yes ? `carries ${carriedName(allele)}` : `is free of ${carriedName(allele)}`,
     ),
   ]
-  const what = [kind === 'a bird not named' ? '' : kind, bird.sex ? sexWords[bird.sex] : ''].filter(Boolean).join(' ')
-  return `${bird.name}: ${[what, ...parents, ...readings].filter(Boolean).join(', ') || 'nothing told'}.`
+  const shows = looks.flatMap(([allele, yes]) => (yes ? [shown(allele)] : []))
+  const sex = bird.sex ? sexWords[bird.sex] : shows.length > 0 && kind === '' ? 'bird' : ''
+  const what = [...shows, kind === 'a bird not named' ? '' : kind, sex].filter(Boolean).join(' ')
+  return capital(
+    `${bird.name}: ${[what, parentWords(bird), ...readings].filter(Boolean).join(', ') || 'nothing told'}.`,
+  )
 }
 
 const tallyWords = ({ count, sex, look, shows }: Tally): string =>
@@ -34,8 +42,8 @@ const tallyWords = ({ count, sex, look, shows }: Tally): string =>
     .filter((word) => word !== '')
     .join(' ')
 
-const broodLine = ({ sire, dam, chicks }: Brood): string =>
-  `Chicks of ${sire} and ${dam}: ${chicks.map(tallyWords).join(', ')}.`
+const broodLine = ({ sire, dam, chicks, rivals = [] }: Brood): string =>
+  `Chicks of ${[sire, ...rivals].join(' or ')} and ${dam}: ${chicks.map(tallyWords).join(', ')}.`
 
 /** Empty where nothing was told. */
 export const flockLines = ({ birds, broods }: Flock): readonly string[] => [

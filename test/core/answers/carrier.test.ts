@@ -338,8 +338,8 @@ describe('two rivals for the father', () => {
       { rivals: ['Sid'] },
     )
     expect(answer.rivals).toEqual([
-      { sire: 'Bert', odds: 1 },
-      { sire: 'Sid', odds: 0 },
+      { sire: 'Bert', odds: 1, why: 'nothing told says whether he carries lavender' },
+      { sire: 'Sid', odds: 0, why: 'lavender himself' },
     ])
     expect(answer.summary).toBe('Bert is the father: the others cannot have given these chicks.')
   })

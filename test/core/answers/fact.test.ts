@@ -100,7 +100,7 @@ test('the flock told so far is listed bird by bird', () => {
   const { says, summary } = ask('flock', { flock })
   expect(summary).toBe('So far you have told me of 2 birds and 1 brood.')
   expect(says).toEqual([
-    'Bert: Black Orpington cock, does not show lavender.',
+    'Bert: Black Orpington cock, not lavender.',
     'Ada: Lavender Orpington hen.',
     'Chicks of Bert and Ada: 7 black.',
   ])
