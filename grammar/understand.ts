@@ -4,6 +4,7 @@ import { flockAnswer, flockAsked } from './flock/ask.ts'
 import { flockTold } from './flock/tell.ts'
 import { followUp } from './followUp.ts'
 import { normalise } from './normalise.ts'
+import { phaseTold, withPhase } from './phase.ts'
 import { readingOf, type Reading } from './reading.ts'
 import { readContextMissing, readLooksOnly, readMissing, readNoise, readPhoto, readVague } from './read/askBack.ts'
 import { readCarrier } from './read/carrier.ts'
@@ -182,7 +183,8 @@ export function understand(text: string, context: Context): { readonly question:
   if (!context.addressed && !context.listen) return { question: silent, context }
   const clean = normalise(text)
   if (!clean.ok) return { question: { kind: 'error', fault: clean.fault }, context }
-  const reading = readingOf(clean.value)
+  const { text: plain, phase } = phaseTold(clean.value)
+  const reading = readingOf(plain)
   const told = flockTold(reading, context.flock)
   if (told) {
     const { flock } = told
@@ -193,6 +195,6 @@ export function understand(text: string, context: Context): { readonly question:
   const asked = flockAsked(reading, context.flock, context.last)
   if (asked)
     return { question: asked.question, context: { ...remembered(context, asked.question), flock: asked.flock } }
-  const question = questionOf(reading, context)
+  const question = withPhase(questionOf(reading, context), phase)
   return { question, context: remembered(context, question) }
 }

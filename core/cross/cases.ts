@@ -9,10 +9,11 @@ const rare = 0.1
 const mostCases = 4
 
 /**
- * Modifiers and traits of form never make a case: they are told as a range. Feathering speed decides only where
+ * Modifiers and traits of form never make a case: they are told as a range. How linked genes lie in a bird always may. Feathering speed decides only where
  * nothing else tells the sexes, and colour only where a colour was named.
  */
-export const isDecisive = ({ loci }: Doubt, byWing: boolean, colourTold: boolean): boolean =>
+export const isDecisive = ({ loci, choices }: Doubt, byWing: boolean, colourTold: boolean): boolean =>
+  choices.some(({ phase }) => phase !== undefined) ||
   loci.some((locus) => (isDecisiveLocus(locus) && (colourTold || !ofColour.has(locus))) || (byWing && locus === 'K'))
 
 export type Judged<T> = { readonly result: T; readonly signature: string; readonly verdict: string }
