@@ -35,7 +35,7 @@ export function linkedTogether(sexes: readonly (readonly Block[])[], looks: read
   const shows = (locus: string): boolean =>
     locus === 'O' || new Set(looks.map((look) => seenAt[locus]?.(look) ?? '')).size > 1
   return Object.keys(parting).flatMap((pair) => {
-    const [one, other] = pair.split(' ') as [string, string]
+    const [one = '', other = ''] = pair.split(' ')
     if (!shows(one) || !shows(other)) return []
     const rows = sexes.flatMap((blocks) =>
       blocks.filter((block) => block[0]?.genotype[one] && block[0].genotype[other]).flatMap((block) => [...block]),

@@ -40,9 +40,9 @@ function traitOf(reading: Reading, flock: Flock, last: Question | undefined): Ca
     some.flatMap((token) => (['trait', 'colour', 'gene'].includes(token.type) ? traitsIn([token]) : []))
   const at = tokens.findIndex(({ type }) => type === 'carries' || type === 'split')
   const asked = at < 0 ? [] : idsOf(tokens.slice(at + 1))
-  const hidden = idsOf(tokens).filter((id) => traits[id]?.seen === false)
+  const hidden = idsOf(tokens).find((id) => traits[id]?.seen === false)
   const told = flock.broods.flatMap(({ chicks }) => chicks.flatMap(({ look }) => lookIds(look)))
-  const id = asked[0] ?? hidden[0]
+  const id = asked[0] ?? hidden
   if (id !== undefined && traits[id]) return traits[id]
   if (last?.kind === 'carrier') return last
   const unseen = told.filter((one) => traits[one]?.seen === false)

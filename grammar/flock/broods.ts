@@ -8,7 +8,7 @@ import type { Token } from '../token.ts'
 type Tokens = readonly Token[]
 
 const lookOf = (look: Tokens, not: boolean): string =>
-  not || look.length === 0 || look.every(isClear)
+  not || look.every(isClear)
     ? 'clear'
     : look
         .filter((token) => !isClear(token))

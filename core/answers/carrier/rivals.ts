@@ -51,7 +51,7 @@ function whyOf(debated: Debated, flock: Flock, sire: string, candidates: readonl
   const weighed = weigh(debated, told, sire)
   if (weighed.kind === 'conflict') return ''
   if (weighed.p.n === weighed.p.d) return `certain to carry ${what}`
-  if (weighed.p.n === 0n && weighed.footing === 'told' && left.includes(1) === false) return `free of ${what}`
+  if (weighed.p.n === 0n && weighed.footing === 'told' && !left.includes(1)) return `free of ${what}`
   return weighed.footing === 'told' && weighed.p.n > 0n
     ? `${chanceWords(weighed.p)} that he carries ${what}, by his family and his other chicks`
     : `nothing told says whether he carries ${what}`
@@ -63,9 +63,10 @@ function evidenceFor(debated: Debated, flock: Flock, sire: string, candidates: r
   const all = candidates.filter((name) => !flock.birds.some((bird) => bird.name === name))
   const birds = [...flock.birds, ...all.map((name) => ({ name, sex: 'M' as const }))]
   const disputed = isDisputed(flock, candidates)
-  const broods = flock.broods.map(({ rivals: _, ...brood }, i) =>
-    disputed(flock.broods[i]!) ? { ...brood, sire } : brood,
-  )
+  const broods = flock.broods.map((brood): Brood => {
+    const { sire: told, dam, chicks } = brood
+    return { sire: disputed(brood) ? sire : told, dam, chicks }
+  })
   const told = members({ birds, broods }, debated)
   const first = told.findIndex(({ name }) => name === sire)
   const open = new Map(told.map((_, i) => [i, 'either' as const]))
