@@ -164,6 +164,9 @@ function phraseFrom(words: readonly Word[], from: number): Phrase {
 /** "if a lavender chick hatches", "would one prove it": nothing was seen. */
 const supposed = /\b(?:if|would|will|could|can|need|until|unless|should|expect|chance|odds|prove|proves|how many)\b/u
 
+/** Words of a sentence looked at on each side: a long one is not read whole for each of its words. */
+const farWords = 60
+
 /** Chicks counted among these tokens, in order. */
 export function chicksCounted(tokens: readonly Token[]): readonly Chicks[] {
   const words = wordsOf(tokens)
@@ -181,10 +184,13 @@ export function chicksCounted(tokens: readonly Token[]): readonly Chicks[] {
   for (const [i, { role, value, token }] of words.entries()) {
     if (taken.has(i)) continue
     const sentence = (): string => {
-      const start = words.slice(0, i).findLastIndex((word) => word.role === 'stop') + 1
-      const end = words.findIndex((word, k) => k > i && word.role === 'stop')
-      return words
-        .slice(start, end < 0 ? words.length : end)
+      const before = words.slice(Math.max(0, i - farWords), i)
+      const after = words.slice(i, i + farWords)
+      const end = after.findIndex((word, k) => k > 0 && word.role === 'stop')
+      return [
+        ...before.slice(before.findLastIndex((word) => word.role === 'stop') + 1),
+        ...after.slice(0, end < 0 ? after.length : end),
+      ]
         .map((word) => word.token.word)
         .join(' ')
     }
