@@ -24,7 +24,7 @@ export const formWords = (form: Form): readonly string[] =>
     form.toes === 'four' ? '' : `${form.toes} toes`,
     form.tail === 'tailed' ? '' : form.tail,
     form.legs === 'normal' ? '' : form.legs === 'short' ? 'short legs' : 'dwarf',
-    form.tufts === 'none' ? '' : form.tufts,
+    form.tufts === 'none' ? '' : form.tufts === 'tufted' ? 'ear tufts' : 'ear tufts, though a few show none',
     form.henFeathered ? 'hen-feathered' : '',
   ].filter(Boolean)
 
@@ -41,7 +41,7 @@ function varied({ traits, whole }: Brood, trait: string, own: string): string {
   const values = traits.find((t) => t.trait === trait)?.values ?? []
   return values.length > 1
     ? values
-        .slice(0, 3)
+        .slice(0, 4)
         .map(({ value }) => value)
         .join(' or ')
     : own

@@ -46,6 +46,17 @@ export const patterning: readonly Rule[] = [
     source: by.carefootPencilling,
   },
   {
+    id: 'half barred pencilling',
+    loci: ['E', 'Pg', 'Db', 'Ml', 'Co', 'Hf'],
+    says: 'On brown, one copy of dark brown beside two of the pattern gene leaves the hen between pencilled and barred.',
+    when: (bird, { base }) =>
+      base === 'e^b' && pure(bird, 'Pg') && copies(bird, 'Db') === 1 && !has(bird, 'Ml') && !has(bird, 'Co'),
+    look: (bird, { pattern }) => ({ pattern: bird.sex === 'F' || has(bird, 'Hf') ? 'pencilled' : pattern }),
+    certainty: 'sure',
+    hedge: 'the pencilling runs partly into bars',
+    source: by.carefootPencilling,
+  },
+  {
     id: 'autosomal barred',
     loci: ['E', 'Pg', 'Db', 'Ml'],
     says: 'Pattern gene and dark brown on birchen draw bars across the feather; the chicks are marbled.',

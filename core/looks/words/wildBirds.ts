@@ -21,7 +21,13 @@ export function partridgeHen(d: Draft): string {
   return listed(`stippled ${stippled(d)} all over with ${red(d)} hackle`, darker(d))
 }
 
-const stippled = (d: Draft): string => (d.red === 'silver' || d.red === 'cream' ? 'grey' : 'brown')
+/** Brown or grey, and what a diluter of black makes of it. */
+function stippled({ black: tint, red: tone }: Draft): string {
+  if (tint.endsWith('lavender')) return 'pale grey'
+  const plain = tone === 'silver' || tone === 'cream' ? 'grey' : 'brown'
+  if (tint === 'blue') return `bluish ${plain}`
+  return tint === 'splash' ? `pale ${plain}` : plain
+}
 const darker = (d: Draft): string => (d.darkened ? 'darkened' : '')
 
 export function wheatenHen(d: Draft): string {

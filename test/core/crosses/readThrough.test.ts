@@ -256,4 +256,17 @@ describe('read through a second time', () => {
     expect(hedges('Rhodebar x Rhodebar')).toContain('the books differ')
     expect(hedges('Golden Sebright x Silver Sebright')).toContain('confirm by the first feathers')
   })
+
+  test('a lavender duckwing hen is not brown; on brown one dose of dark brown stands between pencilled and barred (Carefoot, pencilling and autosomal barring)', () => {
+    expect(express('F', { E: ['e+', 'e+'], lav: ['lav', 'lav'] }).plumage.words).toMatch(/^finely stippled pale grey/)
+    const half = express('F', { E: ['e^b', 'e^b'], Pg: ['Pg', 'Pg'], Db: ['Db', 'db+'] })
+    expect(half.plumage.pattern).toBe('pencilled')
+    expect(half.hedges).toContain('the pencilling runs partly into bars')
+  })
+
+  test('all four combs of a second cross of walnut are told, the rare single with them', () => {
+    expect(only('(White Silkie x Black Minorca) x (White Silkie x Black Minorca)').cockerels[0]!.comb).toBe(
+      'walnut or pea or rose or single',
+    )
+  })
 })
