@@ -85,29 +85,57 @@ function verdictLine(one: Case, mix = mixOf(one), doubtful = false): string {
   )
 }
 
+const below = ' under the white'
+/** 'silver and not black under the white' -> each of them under the white. */
+const parted = (fact: string): readonly string[] =>
+  fact.endsWith(below)
+    ? fact
+        .slice(0, -below.length)
+        .split(' and ')
+        .map((one) => one + below)
+    : fact.split(' and ')
+/** The other way round. */
+function rejoined(all: readonly string[]): string {
+  const [hidden, seen] = [all.filter((fact) => fact.endsWith(below)), all.filter((fact) => !fact.endsWith(below))]
+  const under = hidden.map((fact) => fact.slice(0, -below.length)).join(' and ')
+  return [...seen, ...(under === '' ? [] : [under + below])].join(' and ')
+}
+
+/** What a hen lays has no part in how her chicks are sexed. */
+const ofSexing = (fact: string): boolean => !fact.includes('blue egg')
+
 /** 'the cock is black, naked-necked, and the hens are slow' -> each thing with its subject. */
 const facts = (given: string): readonly (readonly [string, string])[] =>
   given.split(', and ').flatMap((clause) => {
     const [, subject = '', rest = ''] = /^(the .*? (?:is|are) )(.*)$/.exec(clause) ?? ['', '', clause]
-    return rest.split(', ').map((fact): readonly [string, string] => [subject, fact])
+    return rest
+      .split(', ')
+      .flatMap(parted)
+      .filter(ofSexing)
+      .map((fact): readonly [string, string] => [subject, fact])
   })
 
 type Apart = { readonly given: string; readonly onlyWay: boolean }
 
-/** Of what is given in a case, that which holds in every case of its verdict; all of it, as one way among others, where they have nothing in common. */
+const states = ({ given }: Case, [subject, fact]: readonly [string, string]): boolean =>
+  facts(given).some(([s, f]) => s === subject && f === fact)
+
+/** Of what is given in a case, that which holds in every case of its verdict and in none of another; all of it, as one way among others, where nothing does. */
 function setsApart({ given, sexing }: Case, cases: readonly Case[]): Apart {
   const alike = cases.filter((other) => other.sexing.verdict === sexing.verdict)
-  const common = facts(given).filter(([subject, fact]) =>
-    alike.every((other) => facts(other.given).some(([s, f]) => s === subject && f === fact)),
-  )
-  const bySubject = Map.groupBy(common, ([subject]) => subject)
-  return common.length === 0
-    ? { given, onlyWay: alike.length === 1 }
-    : {
-        given: [...bySubject].map(([subject, own]) => subject + own.map(([, fact]) => fact).join(', ')).join(', and '),
-        onlyWay: true,
-      }
+  const common = facts(given).filter((fact) => alike.every((other) => states(other, fact)))
+  const apart = common.filter((fact) => !cases.every((other) => states(other, fact)))
+  const shared = cases.some((other) => !alike.includes(other) && apart.every((fact) => states(other, fact)))
+  return apart.length === 0 || shared
+    ? { given: clauses(facts(given)) || given, onlyWay: alike.length === 1 }
+    : { given: clauses(apart), onlyWay: true }
 }
+
+/** Facts put together again, each subject once. */
+const clauses = (all: readonly (readonly [string, string])[]): string =>
+  [...Map.groupBy(all, ([subject]) => subject)]
+    .map(([subject, own]) => subject + rejoined(own.map(([, fact]) => fact)))
+    .join(', and ')
 
 const sexable = { yes: 'sexable', partly: 'partly sexable', no: 'not sexable' } as const
 

@@ -39,6 +39,15 @@ const wordsOf = (genotype: Genotype, hides: boolean): string =>
         .map(([locus, pair]) => words(locus, pair, hides))
         .join(' and ')
 
+const hasBlack = ({ genotype }: Choice): boolean => genotype['E']?.includes('E') ?? false
+
+/** Of a white bird 'not black' says enough where a case covers every ground but black; else the grounds are named. */
+const blackOrNot = (doubt: Doubt, choices: readonly Choice[]): boolean => {
+  const all = playedChoices(doubt)
+  const others = (some: readonly Choice[]): number => some.filter((choice) => !hasBlack(choice)).length
+  return all.some(hasBlack) && (others(choices) === 0 || others(choices) === others(all))
+}
+
 /** The settings of one doubt that a case covers; undefined where it covers all of them, and so says nothing. */
 function covered(doubt: Doubt, ways: readonly Settled[]): readonly Choice[] | undefined {
   const chosen = new Set(ways.map((settled) => settled.get(doubt.id)!))
@@ -51,14 +60,22 @@ function kindOf({ loci }: Doubt): Kind {
   return loci.some((locus) => ofColour.has(locus)) ? 'colour' : 'other'
 }
 
+const lateness = (words: string): number => Number(words.startsWith('not ')) + 2 * Number(words.startsWith('on a '))
+
 const said = (doubts: readonly Doubt[], ways: readonly Settled[], hides: boolean): string =>
   doubts
-    .map((doubt) => covered(doubt, ways))
-    .filter((choices) => choices !== undefined)
-    .map((choices) =>
-      [...new Set(choices.map(({ genotype, words }) => words ?? wordsOf(genotype, hides)))].slice(0, 3).join(' or '),
+    .map((doubt) => [doubt, covered(doubt, ways)] as const)
+    .filter((pair): pair is readonly [Doubt, readonly Choice[]] => pair[1] !== undefined)
+    .map(([doubt, choices]) =>
+      [
+        ...new Set(
+          choices.map(({ genotype, words }) => words ?? wordsOf(genotype, hides && blackOrNot(doubt, choices))),
+        ),
+      ]
+        .slice(0, 3)
+        .join(' or '),
     )
-    .toSorted((a, b) => Number(a.startsWith('not ')) - Number(b.startsWith('not '))) // 'silver and not black', not the other way
+    .toSorted((a, b) => lateness(a) - lateness(b)) // 'silver and not black', 'gold and on a wheaten ground', not the other way
     .join(' and ')
 
 /**

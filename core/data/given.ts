@@ -12,7 +12,7 @@ const both = (text: string): Clause => ({ M: text, F: text })
 
 export const givens: Readonly<Record<string, Given>> = {
   S: {
-    says: { 'S/S': 'pure for silver', 'S/s+': 'silver, hiding one copy of gold', 's+/s+': 'gold', S: 'silver', 's+': 'gold' },
+    says: { 'S/S': 'pure for silver', 'S/s+': 'silver hiding one copy of gold', 's+/s+': 'gold', S: 'silver', 's+': 'gold' },
     tell: {
       M: 'Look at his daughters: gold ones show that he hides gold.',
       F: 'Hatch two or three sons from a pure gold cock: pale sons mean that she is silver.',

@@ -33,11 +33,15 @@ const wording: Readonly<Record<Exclude<SignId, 'marks'>, (look: Look) => string>
   stripes: ({ chick }) => stripeWords[chick.pattern] ?? 'no stripes',
 }
 
-/** The two commonest wordings of one sex, joined with "or". */
-function common(classes: readonly LookClass[], word: (look: Look) => string): string {
+/** The two commonest wordings of one sex, joined with "or"; of more than two, first those that the other sex has not. */
+function common(classes: readonly LookClass[], others: readonly LookClass[], word: (look: Look) => string): string {
   const shares = new Map<string, number>()
   for (const { share, look } of classes) shares.set(word(look), (shares.get(word(look)) ?? 0) + share)
   const ranked = [...shares].filter(([, share]) => share > 0.04).toSorted((a, b) => b[1] - a[1])
+  if (ranked.length > 2) {
+    const theirs = new Set(others.map(({ look }) => word(look)))
+    ranked.sort((a, b) => Number(theirs.has(a[0])) - Number(theirs.has(b[0])))
+  }
   return either(ranked.slice(0, 2).map(([words]) => words))
 }
 
@@ -55,8 +59,11 @@ export function describe(
   pure: string | undefined,
 ): { readonly cockerel: string; readonly pullet: string } {
   if (id === 'stripes' && stripesRead([...M, ...F].map(({ look }) => look)) === 'marks')
-    return { cockerel: common(M, wording.stripes).replace('stripes', 'markings'), pullet: common(F, wording.stripes) }
-  if (id !== 'marks') return { cockerel: common(M, wording[id]), pullet: common(F, wording[id]) }
+    return {
+      cockerel: common(M, F, wording.stripes).replace('stripes', 'markings'),
+      pullet: common(F, M, wording.stripes),
+    }
+  if (id !== 'marks') return { cockerel: common(M, F, wording[id]), pullet: common(F, M, wording[id]) }
   const mark = markedBreeds.find(({ breed }) => breed === pure)?.mark ?? 'marked down'
   return { cockerel: `mostly without ${mark}`, pullet: `mostly with ${mark}` }
 }

@@ -91,8 +91,20 @@ export const species: readonly Species[] = [
   },
   {
     name: 'Cochin',
-    said: 'cochin, cochins, conchin, cochen, cochine, kochin, coachin, coach in, cochi, pekin, pekins, pekin bantam, кохинхин',
+    said: 'cochin, cochins, conchin, cochen, cochine, kochin, coachin, coach in, cochi, кохинхин',
     usual: ['Black Cochin', 'Buff Cochin', 'Blue Cochin', 'White Cochin', 'Partridge Cochin'],
+    firm: false,
+  },
+  {
+    name: 'Pekin bantam',
+    said: 'pekin, pekins, pekin bantam, pekin bantams, peking bantam, cochin bantam, cochin bantams',
+    usual: [
+      'Black Pekin bantam',
+      'Buff Pekin bantam',
+      'Blue Pekin bantam',
+      'White Pekin bantam',
+      'Partridge Pekin bantam',
+    ],
     firm: false,
   },
   {

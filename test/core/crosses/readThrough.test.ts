@@ -269,4 +269,19 @@ describe('read through a second time', () => {
       'walnut or pea or rose or single',
     )
   })
+
+  test.each([
+    ['Pyle bird x Light Sussex', /wild-type ground.*wheaten ground/],
+    [
+      "Silverudd's Blue x Light Sussex",
+      /not sexable if the cock is pure for black; partly sexable if the cock is on a birchen ground/,
+    ],
+    ['Phoenix x Columbian Leghorn', /silver hiding one copy of gold/],
+  ])('%s: what it hangs on differs from verdict to verdict, and no egg is in it', (mating, says) => {
+    const summary = summaryOf(mating)
+    expect(summary).toMatch(says)
+    expect(summary).not.toContain('blue egg')
+    const conditions = summary.split('; ').map((part) => part.replace(/^.* if /, '').replace(/\.$/, ''))
+    expect(new Set(conditions).size).toBe(conditions.length)
+  })
 })

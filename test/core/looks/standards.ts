@@ -112,6 +112,7 @@ export const colours = {
   'gold belted': { ...anyPattern('belted'), black: ['black'], red: ['gold', 'buff'], down: paleGold },
 
   'black-red': { ...blackRed, red: gold, down: stripedDown },
+  'spangled black-red': { ...blackRed, red: gold, down: stripedDown, mottled: true },
   'silver duckwing': { ...blackRed, red: silver, down: stripedGrey },
   isabel: { ...blackRed, black: ['lavender'], red: ['straw'], down: ['grey-brown'] },
   crele: { ...blackRed, red: gold, down: stripedDown, barred: true },
@@ -309,6 +310,8 @@ export const standards: Readonly<Record<string, Standard>> = {
   'White Dorking': like('white', 'rose', 'white', 'five toes'),
   'Scots Grey': like('barred', 'single', 'white'),
   'Scots Dumpy': like('barred', 'single', 'white', 'short legs'),
+  'Old English Pheasant Fowl': like('gold spangled', 'rose', 'slate'),
+  'Black Rheinländer': like('black', 'rose', 'slate'),
   'Derbyshire Redcap': like('gold spangled', 'rose', 'slate'),
   'Marsh Daisy': like('wheaten', 'rose', 'willow'),
   Ixworth: like('white', 'pea', 'white'),
@@ -368,6 +371,7 @@ export const standards: Readonly<Record<string, Standard>> = {
 
   'Black-breasted Red Old English Game': like('black-red', 'single', 'any'),
   'Silver Duckwing Old English Game': like('silver duckwing', 'single', 'any'),
+  'Spangled Old English Game': like('spangled black-red', 'single', 'any'),
   'Wheaten Old English Game': like('wheaten', 'single', 'any'),
   'Red Pyle Old English Game': like('pyle', 'single', 'any'),
   'Crele Old English Game': like('crele', 'single', 'any'),
@@ -492,5 +496,6 @@ export const noStandard: Readonly<Record<string, string>> = {
   'Golden Montazah': 'a mixture',
   'Basque hen': 'many colours under one name',
   'Naked Neck': 'many colours under one name',
+  "Silverudd's Blue": 'blue, black or splash, on black or birchen',
   'Grey Silkie': 'silver partridge by an unsettled set of genes',
 }
