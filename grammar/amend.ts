@@ -68,17 +68,22 @@ function runAfter(tokens: readonly Token[], at: number): Run | undefined {
 }
 const isName = ({ type }: Token): boolean => type === 'breed' || type === 'family'
 
+/** Words looked through, and slips mended in one message. */
+const mostLookedAt = 400
+const mostSlips = 4
+
 /** The tokens with each slip replaced by what was meant. */
-export function amended(tokens: readonly Token[]): readonly Token[] {
-  const words = tokens.map(({ word }) => word)
-  for (let i = 1; i < tokens.length && i < 600; i += 1) {
+export function amended(tokens: readonly Token[], slips = mostSlips): readonly Token[] {
+  const head = tokens.slice(0, mostLookedAt)
+  const words = head.map(({ word }) => word)
+  for (let i = 1; i < head.length && slips > 0; i += 1) {
     const length = markAt(words, i)
     if (length === 0) continue
-    const [slip, meant] = [runBefore(tokens, i), runAfter(tokens, i + length)]
+    const [slip, meant] = [runBefore(head, i), runAfter(head, i + length)]
     if (!slip || !meant) continue
-    const [old, right] = [tokens.slice(slip.from, slip.to), tokens.slice(meant.from, meant.to)]
+    const [old, right] = [head.slice(slip.from, slip.to), head.slice(meant.from, meant.to)]
     const sex = right.some(isSex) ? [] : old.filter(isSex)
-    return amended([...tokens.slice(0, slip.from), ...right, ...sex, ...tokens.slice(meant.to)])
+    return amended([...tokens.slice(0, slip.from), ...right, ...sex, ...tokens.slice(meant.to)], slips - 1)
   }
   return tokens
 }

@@ -47,7 +47,7 @@ const seldom: readonly { readonly text: string; readonly before?: string }[] = [
   { text: 'RIR over BR, 3 chicks black' },
   { text: 'my hen is half Silkie and half Cochin, over her a RIR roo' },
   { text: 'RIR and Delaware together' },
-  { text: 'RIR and Delaware crossed together' },
+  { text: 'RIR and Delaware mixed together' },
   { text: 'a cross between RIR and Delaware' },
   { text: 'cross of RIR and Delaware' },
   { text: 'RIR roo and over barred rock hens' },
