@@ -74,9 +74,10 @@ const mostSlips = 4
 
 /** The tokens with each slip replaced by what was meant. */
 export function amended(tokens: readonly Token[], slips = mostSlips): readonly Token[] {
+  if (slips === 0) return tokens
   const head = tokens.slice(0, mostLookedAt)
   const words = head.map(({ word }) => word)
-  for (let i = 1; i < head.length && slips > 0; i += 1) {
+  for (let i = 1; i < head.length; i += 1) {
     const length = markAt(words, i)
     if (length === 0) continue
     const [slip, meant] = [runBefore(head, i), runAfter(head, i + length)]

@@ -144,10 +144,16 @@ const isCleared = (token: Token, before: readonly Token[]): boolean =>
     .slice(-4)
     .some(({ type, word }) => pronoun.test(word) || ((type === 'cock' || type === 'hen') && !word.endsWith('s')))
 
+/** Tokens looked through for that: a long message is mostly about something else. */
+const mostLookedAt = 600
+
 /** Where it is asked whether a bird carries something: in a question, else the last that is said of it. */
-function askedAt({ tokens }: Reading): number {
+function askedAt(reading: Reading): number {
+  const tokens = reading.tokens.slice(0, mostLookedAt)
   const found = tokens.flatMap((token, i) =>
-    token.type === 'carries' || token.type === 'split' || isCleared(token, tokens.slice(0, i)) ? [i] : [],
+    token.type === 'carries' || token.type === 'split' || isCleared(token, tokens.slice(Math.max(0, i - 4), i))
+      ? [i]
+      : [],
   )
   const asking = found.filter((i) => {
     const start = tokens.slice(0, i).findLastIndex(({ type }) => type === 'stop' || type === 'comma') + 1
