@@ -31,6 +31,7 @@ matings -> mating              {% mating.one %}
 mating -> %cross mated %together        {% mating.crossTogether %} # breed my sex-links together
         | mated %together               {% mating.together %}
         | mated %cross %together        {% mating.together %}
+        | mated %is %cross              {% mating.twoTogether %} # two rumpless Araucanas are mated
         | mated over mates             {% mating.maleFirst %}    # RIR roo over barred rock hens; A x B hen over C
         | mated under mated            {% mating.femaleFirst %}  # barred hens under a Sussex roo
         | mated join mated             {% mating.eitherFirst %}  # RIR and BR

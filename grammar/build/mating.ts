@@ -113,6 +113,11 @@ function amongThem(mated: Mated): MatingSaid | undefined {
 export const together = ([mated]: [Mated], _at: number, reject: Reject): Made => amongThem(mated) ?? reject
 export const crossTogether = ([, mated]: [Token, Mated], _at: number, reject: Reject): Made =>
   amongThem(mated) ?? reject
+/** "two Araucanas are mated": to each other. */
+export const twoTogether = ([mated]: [Mated], _at: number, reject: Reject): Made =>
+  groupOf(mated).some(({ parts }) => parts.some((part) => part.type === 'number' && part.value === 2))
+    ? (amongThem(mated) ?? reject)
+    : reject
 /** Without a word of order: two single birds, or two groups of different sex. */
 function either(left: Mated, joint: Words, right: Mated, cross: boolean): MatingSaid | undefined {
   const [first, second] = [groupOf(left), groupOf(right)]

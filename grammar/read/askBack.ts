@@ -77,7 +77,7 @@ export const readMissing: Reader = (reading) => {
 }
 
 const vague =
-  /^(?:this|that|these|those|it|its|them|they|one|ones|the|two|both|him|her|he|she|with|and|or|is|are|was|will|would|can|could|should|do|does|i|we|you|what|whats|which|who|how|about|work|works|chicks?|babies|offspring|good|ok|okay|best|better|get|put|use|be|a|an|to|on|of|then|so|for|please|any|cross|mix|my|our|bad|give|gives|me|us|do|have|make|makes|produce|together|breeding|breed|for|if|now|pair|birds?|when|worth|it|there|something|these)$/u
+  /^(?:this|that|these|those|it|its|them|they|one|ones|the|two|both|him|her|he|she|with|and|or|is|are|was|will|would|can|could|should|do|does|i|we|you|what|whats|which|who|how|about|work|works|chicks?|babies|offspring|good|ok|okay|best|better|get|put|use|be|a|an|to|on|of|then|so|for|please|any|cross|mix|my|our|bad|give|gives|me|us|do|have|make|makes|produce|together|breeding|breed|for|if|now|pair|birds?|when|worth|it|there|something|these|other|another|girls|boys|hens|roo)$/u
 
 /** "will it work", "can I cross the two", "my rooster and my hens, what will I get". */
 export const readVague: Reader = (reading) => {

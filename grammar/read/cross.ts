@@ -73,13 +73,15 @@ export function crossOf(pairs: readonly Pair[], reading: Reading, more: readonly
   const turned = bothWays(reading) && told.length === 1 ? told.map(({ sire, dam }) => ({ sire: dam, dam: sire })) : []
   const birds = pairs.flatMap(({ sire, dam }) => [sire, dam])
   const aspects = aspectsOf(reading)
+  const ofShells =
+    (birds.every(isOfEggColour) && aspects.length > 0 && aspects.every((one) => one === 'shares')) ||
+    (birds.some(isOfEggColour) &&
+      reading.words.includes('shade') &&
+      aspects.every((one) => one === 'chicks' || one === 'shell'))
   return {
     kind: 'cross',
     matings: [...told, ...turned],
-    aspects:
-      birds.every(isOfEggColour) && aspects.length > 0 && aspects.every((one) => one === 'shares')
-        ? ['shell']
-        : aspects,
+    aspects: ofShells ? ['shell'] : aspects,
     ...commonOf(reading, birds, [...pairs.flatMap(maleFirst).slice(0, 2), ...more]),
   }
 }

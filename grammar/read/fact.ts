@@ -357,6 +357,24 @@ export const readKin: Reader = (reading) =>
     ? factOf(reading, 'inbreeding', birdsIn(reading))
     : undefined
 
+/** Genes by which kin are harmed beyond being kin: of these the mating itself tells more. */
+const harming = ['Cp', 'Et', 'Rp', 'F'] as const
+
+/** "is it ok to put my roo on his daughters": whether kin may be mated, and nothing else. */
+export const readKinMated: Reader = (reading) => {
+  const { aspects, goals } = reading.scene
+  const birds = birdsIn(reading)
+  const hasHarming = birds.some(({ ref }) => {
+    const breed = breedNamed(ref.breed ?? '')
+    const genes: Readonly<Record<string, unknown>> = breed ? genesOf(breed) : {}
+    return harming.some((locus) => genes[locus] !== undefined)
+  })
+  const only = aspects.length > 0 && aspects.every((aspect) => aspect === 'welfare') && goals.length === 0
+  return only && reading.has('inbreeding') && !hasHarming && !reading.has('carry')
+    ? factOf(reading, 'inbreeding', birds)
+    : undefined
+}
+
 /** "the best coop paint": no word of fowl beside it. */
 const isOtherBusiness = (reading: Reading): boolean =>
   reading.has('offTopic') &&

@@ -101,8 +101,9 @@ const isOfLaying = ({ words, has, tokens, scene }: Reading): boolean =>
   !scene.aspects.includes('maturity') &&
   words.some(
     (word, i) =>
-      /^(?:lay|lays|year|yearly|annually|weekly|daily)$/u.test(word) &&
-      !/^(?:next|this|coming)$/u.test(words[i - 1] ?? ''),
+      (/^(?:lay|lays|year|yearly|annually|weekly|daily)$/u.test(word) &&
+        !/^(?:next|this|coming)$/u.test(words[i - 1] ?? '')) ||
+      (/^(?:week|day)$/u.test(word) && /^(?:a|per|each|every)$/u.test(words[i - 1] ?? '') && has('strategy')),
   ) &&
   !(has('set') && (has('dates') || words.includes('when') || has('shipped') || tokens.some(isPulletsWanted)))
 /** "8 laying hens" is a number of pullets. */
@@ -161,7 +162,8 @@ export const whole = (value: number | undefined): number | undefined =>
 
 function numbers(reading: Reading, topic: HatchQuestion['topic']): Partial<HatchQuestion> {
   const eggsSet = whole(eggsIn(reading))
-  const pulletsWanted = whole(numberBefore(reading, isPullet))
+  const counted = whole(numberBefore(reading, isPullet))
+  const pulletsWanted = counted !== undefined && counted === eggsAfterSet(reading) ? undefined : counted // "set 30 how many pullets"
   const certainty = percentBeside(reading, sureWord, rateWord)
   const hatchRate = percentBeside(reading, rateWord, sureWord)
   const shipped = reading.has('shipped') ? true : undefined

@@ -17,7 +17,12 @@ function soughtIn(reading: Reading): Sought | undefined {
   const isTold = isToldPair(reading)
   const seeking = scene.wanted.find(({ firm }) => firm) ?? scene.wanted[0]
   if (!seeking) return isTold ? undefined : (bestFor(reading) ?? oneCockFor(reading))
-  const mated = scene.matings.flatMap(({ sires, dams }) => [...sires, ...dams])
+  const mated = scene.matings.flatMap((mating) => {
+    const both = [...mating.sires, ...mating.dams]
+    return seeking.sex !== undefined && mating.by !== 'sex' && both.every(isSeveral)
+      ? both.map((bird) => ({ ...bird, sex: opposite(seeking.sex!) }))
+      : both
+  })
   const birds = [...seeking.for, ...scene.birds.filter((bird) => !seeking.for.includes(bird)), ...mated].filter(
     (bird, _, all) => isSolid(bird) && !(isProduct(bird) && all.some((other) => !isHybrid(other))),
   )
@@ -38,6 +43,9 @@ function soughtIn(reading: Reading): Sought | undefined {
   if (own.length > 0 && !seeking.firm) return isTold ? undefined : weakly(own, sex)
   return own.length > 0 ? { own, wanted: sex, among } : undefined
 }
+
+/** "4 Light Brahmas + 3 Wyandottes": a count of birds, and no pair. */
+const isSeveral = ({ saidOf }: Bird): boolean => saidOf.parts.some((part) => part.type === 'number' && part.value > 1)
 
 /** "best cross for sexing if I have barred hens": the mate is sought, though no sex is. */
 function bestFor({ scene, has }: Reading): Sought | undefined {
@@ -63,8 +71,10 @@ function oneCockFor({ scene, tokens, words, has }: Reading): Sought | undefined 
   })
   const one = tokens.some((token, i) => token.type === 'number' && token.value === 1 && isMate(tokens[i + 1]))
   const goals = scene.goals.length > 0 || scene.aspects.includes('sexing')
+  const several = tokens.some((token, i) => token.type === 'number' && token.value > 1 && isMate(tokens[i + 1]))
   const sought = own.length > 1 || words.some((word) => /^(?:bought|buy|get|got|should|need)$/u.test(word))
-  return lone || (one && sought && goals && wanted === 'M') ? { own, wanted, among: [] } : undefined
+  const wives = wanted === 'F' && several && own.length === 1 && scene.goals.length > 0 && scene.matings.length === 0
+  return lone || wives || (one && sought && goals && wanted === 'M') ? { own, wanted, among: [] } : undefined
 }
 
 const once = (birds: readonly Bird[]): readonly Bird[] => [

@@ -62,7 +62,8 @@ export const colourWords = {
   'short legged':
     'short legged, short leg, shortleg, short legs, shorty, short legger, dwarf legged, creeper, creepers',
   'long legged': 'long legged, long leg, long legs, tall legged',
-  rumpless: 'rumpless, tailless, no tail, no tails',
+  rumpless:
+    'rumpless, tailless, no tail, no tails, without tails, without a tail, without any tail, without any tails, lacking tails',
   tailed: 'tailed, long tailed, with tails, full tailed',
   'clean-faced':
     'clean faced, plain faced, plain face, cleanfaced, clean face, no tufts, not tufted, untufted, tuftless',

@@ -7,6 +7,7 @@ const knownMisses: Readonly<Record<string, string>> = {
   'my barred rocks are from a hatchery and the rooster': 'the line told in another clause is not put to the hens',
   'black orp hen split for chocolate? no the COCK':
     'a question taken back in the same message is answered all the same',
+  'columbian rock hens. whos the daddy': 'who the father is to be is read as who he was',
   'what do you get with a marinez rooster black copper':
     'a name heard so wrong, and its colour behind the sex word, are not put together',
 }
