@@ -147,6 +147,31 @@ export function longestPhrase(
   return found.toReversed().find(admits)
 }
 
+const ofBirds: ReadonlySet<Meaning['type']> = new Set([
+  'breed',
+  'family',
+  'colour',
+  'line',
+  'cock',
+  'hen',
+  'kin',
+  'chick',
+  'trait',
+  'carries',
+  'over',
+  'under',
+  'sexlink',
+  'generation',
+])
+/** True for a word that by itself names a bird, its looks, its kin or a mating. */
+export function tellsOfBirds(word: string): boolean {
+  const meaning = root.next.get(word)?.meaning
+  return (
+    (meaning !== undefined && ofBirds.has(meaning.type)) ||
+    (meaning === undefined && words.has(word) && word.length > 3)
+  )
+}
+
 /** True for a word of any phrase. */
 export const isKnownWord = (word: string): boolean => words.has(word)
 /** The phrase of which this is the run-together form: `rhodeislandred`, `sexlink`. */

@@ -1,4 +1,5 @@
 // grammar/reading.ts: a message read as far as its words go: its scene, what it is about, how it is written.
+import { excerpt } from './excerpt.ts'
 import { amended, unshouted } from './amend.ts'
 import { conceptsIn } from './concepts.ts'
 import { longestSaying, sayingsOf, type Read } from './parse.ts'
@@ -25,8 +26,8 @@ export type Reading = {
   readonly has: (...concepts: readonly Concept[]) => boolean
 }
 
-/** Tokens of a message that are read at all; words beyond are left. A message of 64 KB has some 16,000. */
-const mostTokens = 16_000
+/** Tokens of a message that are read at all; words beyond are left. */
+const mostTokens = 4000
 /** Clauses that are parsed: those with the most words of birds in them. */
 const mostClauses = 24
 /** Tokens handed to the parser in one message. */
@@ -193,7 +194,8 @@ function mannerOf(text: string, tokens: readonly Token[]): Manner {
 }
 
 /** Reads a normalised message. Whatever it is, this ends, within the bounds above. */
-export function readingOf(text: string): Reading {
+export function readingOf(message: string): Reading {
+  const text = excerpt(message)
   const { tokens: written, corrections } = typed(unshouted(tokensOf(text, mostTokens)))
   const tokens = amended(written)
   const clauses = parsed(worthReading(clausesOf(tokens)))

@@ -2,6 +2,7 @@
 import { describe, expect, test } from 'vitest'
 import { emptyContext } from '../../grammar/context.ts'
 import { byteLimit } from '../../grammar/normalise.ts'
+import { mostRead } from '../../grammar/excerpt.ts'
 import { longestSaying, sayingsOf } from '../../grammar/parse.ts'
 import { mostParsed, readingOf } from '../../grammar/reading.ts'
 import { understand } from '../../grammar/understand.ts'
@@ -28,6 +29,13 @@ describe('the limit', () => {
     const talk = 'the weather was fine and we went to town. '.repeat(700)
     const question = asked(`${talk}RIR roo over light sussex hens? ${talk}`)
     expect(question.kind === 'cross' && question.matings[0]?.dam.breed).toBe('Light Sussex')
+    const genes = asked(`${talk}what do s+/s+ x S/- give? ${talk}`)
+    expect(genes.kind === 'cross' && genes.matings[0]?.sire.genotype).toEqual({ S: ['s+', 's+'] })
+  })
+
+  test('of a long message only so much is read as stands in its own sentences of birds', () => {
+    const read = readingOf(fill('RIR roo over light sussex hens, and then we had tea. '))
+    expect(read.text.length).toBeLessThanOrEqual(mostRead)
   })
 })
 
