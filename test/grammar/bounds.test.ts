@@ -29,7 +29,7 @@ describe('the limit', () => {
     const talk = 'the weather was fine and we went to town. '.repeat(700)
     const question = asked(`${talk}RIR roo over light sussex hens? ${talk}`)
     expect(question.kind === 'cross' && question.matings[0]?.dam.breed).toBe('Light Sussex')
-    const genes = asked(`${talk}what do s+/s+ x S/- give? ${talk}`)
+    const genes = asked(`${talk}s+/s+ cock over S/- hens? ${talk}`)
     expect(genes.kind === 'cross' && genes.matings[0]?.sire.genotype).toEqual({ S: ['s+', 's+'] })
   })
 
