@@ -2,6 +2,7 @@
 import { breedNamed, lineOf } from '../core/breeds.ts'
 import { loci, type LocusId } from '../core/data/loci.ts'
 import { inOrder, lociOfAllele, readGenotype, sexTold, hasWChromosome, type GenotypeFault } from '../core/genotype.ts'
+import { longestPhrase } from './lexicon.ts'
 import { lineSought, type SaidLine } from './words/lines.ts'
 import { traitOfColour, traits } from './words/traits.ts'
 import { describedBy, familyOf, showsAll, varietiesOf, type Varieties } from './variety.ts'
@@ -140,7 +141,7 @@ function lineIn(tokens: readonly Token[], breed: string | undefined): string | u
 /** The breed words, with the colours beside them. `carry` is a breed named nearby, whose varieties the colours may mean. */
 function namesOf(bird: BirdSaid, carry: string | undefined): Varieties | undefined {
   const colours = coloursIn(bird.parts)
-  const breed = bird.parts.find((part) => part.type === 'breed')
+  const breed = shortVariety(bird) ?? bird.parts.find((part) => part.type === 'breed')
   if (breed?.type === 'breed')
     return ofBreed(breed.names, coloursIn(bird.parts.filter((part) => !isSaidOf(part, breed))))
   const family = bird.parts.find((part) => part.type === 'family')
@@ -156,6 +157,19 @@ function namesOf(bird: BirdSaid, carry: string | undefined): Varieties | undefin
       return carried
   }
   return describedBy(colours)
+}
+
+/** "Wyandotte (SL)": letters that stand for a variety in front of that name do so behind it too. */
+function shortVariety({ parts }: BirdSaid): Token | undefined {
+  const [family, letters] = ['family', 'breed'].map((type) => parts.find((part) => part.type === type))
+  if (!family || !letters || letters.at < family.at || letters.word.length > 3) return undefined
+  const words = [letters.word, ...family.word.split(' ')]
+  const found = longestPhrase(
+    (i) => words[i],
+    0,
+    ({ length }) => length === words.length,
+  )?.meaning
+  return found?.type === 'breed' ? { ...letters, ...found } : undefined
 }
 
 /** "are Light Sussex silver based": said of a bird whose name tells its colour already. */

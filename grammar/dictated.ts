@@ -78,7 +78,9 @@ function spelledLike(window: readonly Word[], run: string): string | undefined {
 /** "my roo and a white hen": nobody hears a name that begins so. */
 const isJoint = ({ word }: Word): boolean => /^(?:and|or|with|over|on|the)$/u.test(word)
 
-/** True where each word has its part in a name as it stands. */
+const ofBird: ReadonlySet<string> = new Set(['breed', 'family', 'colour', 'line', 'cock', 'hen'])
+
+/** True where each word has its part in a bird as it stands: "white rock roo". */
 function reads(window: readonly Word[]): boolean {
   for (let i = 0; i < window.length;) {
     const found = longestPhrase(
@@ -87,7 +89,7 @@ function reads(window: readonly Word[]): boolean {
       () => true,
     )
     const type = found?.meaning.type
-    if (!found || !(type === 'breed' || type === 'family' || type === 'colour' || type === 'line')) return false
+    if (!found || type === undefined || !ofBird.has(type)) return false
     i += found.length
   }
   return true

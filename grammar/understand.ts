@@ -6,7 +6,15 @@ import { followUp } from './followUp.ts'
 import { normalise } from './normalise.ts'
 import { phaseTold, withPhase } from './phase.ts'
 import { readingOf, type Reading } from './reading.ts'
-import { readContextMissing, readLooksOnly, readMissing, readNoise, readPhoto, readVague } from './read/askBack.ts'
+import {
+  readContextMissing,
+  readLooksOnly,
+  readMissing,
+  readNoise,
+  readPhoto,
+  readPhotoSex,
+  readVague,
+} from './read/askBack.ts'
 import { readCarrier } from './read/carrier.ts'
 import { readPurity } from './read/purity.ts'
 import { readCross } from './read/cross.ts'
@@ -143,6 +151,7 @@ const readers: readonly Reader[] = [
   readFaintTopic,
   readKin,
   readPureSexing,
+  readPhotoSex,
   readBirdFact,
   readShell,
   readSexing,

@@ -18,6 +18,9 @@ const isSingle = (bird: BirdSaid): boolean => {
   return hasName(bird) && (sex?.type === 'cock' || sex?.type === 'hen') && !sex.many
 }
 
+/** "Australorp, roo RIR": a sex word in front of a name is not said of the birds before it. */
+const leadsWithSex = ({ parts: [first] }: BirdSaid): boolean => first?.type === 'cock' || first?.type === 'hen'
+
 /** "S/- and E/E": genes of other loci, which are of the same bird. */
 function areOtherGenes(last: BirdSaid, one: BirdSaid): boolean {
   const loci = ({ parts }: BirdSaid): readonly (string | undefined)[] =>
@@ -36,6 +39,7 @@ export const listed = ([group, joint, one]: [Group, Words, BirdSaid], _at: numbe
     (isCount(one) && !isCount(first)) ||
     (areOtherGenes(last, one) && tokensIn(joint).every(({ type }) => type === 'and')) ||
     (one.gap && one.parts.every(({ type }) => type === 'gene')) ||
+    (sex === undefined && !or && isNamed(one) && leadsWithSex(one)) ||
     (isSingle(last) && other === undefined && isNamed(one) && !or) ||
     (group.length === 1 && isNamed(one) && !isNamed(first) && !hasLine(first)) ||
     (group.some(isNamed) && !isNamed(one) && !(or && hasLine(one)))

@@ -1,5 +1,6 @@
 // grammar/read/askBack.ts: birds are spoken of, but one thing is missing: the question back that asks for it.
 import { commonOf, isSolid, refsOf, type Reader } from './common.ts'
+import { isToldPair } from './pairs.ts'
 import type { Reading } from '../reading.ts'
 import type { Bird } from '../bird.ts'
 import type { AskBackQuestion, BirdRef } from '../../core/question.ts'
@@ -37,6 +38,17 @@ export const readPhoto: Reader = (reading) =>
   reading.has('photo') && (reading.asks || reading.has('question'))
     ? ask(reading, 'look', refsOf(reading.scene.birds.filter(isSolid)))
     : undefined
+
+/** A picture of a named bird, and "boy?", "cockerel or pullet": its age decides what to look at, not what is known of the breed. */
+export const readPhotoSex: Reader = (reading, context) => {
+  const sexes = reading.tokens.some((token) => (token.type === 'cock' || token.type === 'hen') && !token.many)
+  const birds = refsOf(reading.scene.birds.filter(isSolid))
+  if (!(sexes || reading.scene.aspects.includes('sexing')) || birds.length === 0 || isToldPair(reading))
+    return undefined
+  const photo = readPhoto(reading, context)
+  const older = reading.words.some((word) => /^(?:weeks?|wks?|months?|mths?)$/u.test(word))
+  return photo && older ? { kind: 'fact', topic: 'later-signs', birds, ...commonOf(reading) } : photo
+}
 
 /** "Rock hen": which of them, and what of each. */
 const whichOne = (reading: Reading, bird: Bird): AskBackQuestion => ({

@@ -222,12 +222,26 @@ const isOfChicks = ({ tokens }: Reading, at: number): boolean =>
       (token) => token.type === 'chick' || (token.type === 'kin' && (token.kin === 'daughter' || token.kin === 'son')),
     )
 
+/** "Black Orp pair threw 1 lavender": both parents of one kind, and an odd chick. */
+function pairOfOneKind(reading: Reading, counts: readonly Chicks[]): readonly Mates[] {
+  const birds = reading.scene.birds.filter((bird) => bird.named && !isChick(bird, reading))
+  const [only] = birds
+  const paired = /\b(?:pair|both|two|2)\b/u.test(reading.words.slice(0, mostLookedAt).join(' '))
+  if (!only || birds.length > 1 || only.sex !== undefined || !paired) return []
+  const mates: Mates = { sire: { ...only, sex: 'M' }, dam: { ...only, sex: 'F' } }
+  return isOddChick(counts, mates, true) ? [mates] : []
+}
+
 export const readCarrier: Reader = (reading): Question | undefined => {
-  const pairs = pairsIn(reading).filter(({ sire, dam }) => ![sire, dam].some((bird) => isChick(bird, reading)))
-  const told = isToldPair(reading)
+  const counts = chicksCounted(reading.tokens)
+  const ownKind = isToldPair(reading) ? [] : pairOfOneKind(reading, counts)
+  const pairs =
+    ownKind.length > 0
+      ? ownKind
+      : pairsIn(reading).filter(({ sire, dam }) => ![sire, dam].some((bird) => isChick(bird, reading)))
+  const told = isToldPair(reading) || ownKind.length > 0
   const birds = [...pairs.flatMap(({ sire, dam }) => [sire, dam]), ...reading.scene.birds]
   const at = askedAt(reading)
-  const counts = chicksCounted(reading.tokens)
   const chicks = counts.length > 0
   const asksCarry =
     (reading.has('carry') || at >= 0) &&
@@ -236,7 +250,7 @@ export const readCarrier: Reader = (reading): Question | undefined => {
       reading.asks ||
       reading.words.includes('who') ||
       reading.words.includes('whos'))
-  const odd = told && isOddChick(counts, pairs[0])
+  const odd = ownKind.length > 0 || (told && isOddChick(counts, pairs[0]))
   if (!asksCarry && !odd && !(told && counts.some(({ not }) => not))) return undefined
   if (!isParticular(reading, told, chicks) && !subjectName(reading)) return undefined
   const trait = traitOf(reading, birds)
@@ -261,12 +275,12 @@ export const readCarrier: Reader = (reading): Question | undefined => {
 }
 
 /** A chick that shows what neither parent shows: "black over black gave a chocolate pullet". */
-function isOddChick(counts: readonly Chicks[], pair: Mates | undefined): boolean {
+function isOddChick(counts: readonly Chicks[], pair: Mates | undefined, named = false): boolean {
   const [found] = counts.filter(({ count, not }) => count > 0 && !not).flatMap(({ look }) => traitsIn(look))
   const trait = traits[found ?? '']
   if (!trait || !pair || !oddities.has(trait.allele)) return false
   return [pair.sire, pair.dam].every(
-    (bird) => bird.saidOf.parts.some(({ type }) => type === 'colour') && shows(bird, trait) === false,
+    (bird) => (named || bird.saidOf.parts.some(({ type }) => type === 'colour')) && shows(bird, trait) === false,
   )
 }
 /** White is left out: chicks of many matings hatch white or yellow. */

@@ -222,7 +222,7 @@ const isChain = ({ sire, dam }: Pair): boolean =>
 /** "F2 of Legbar x Marans", "... now brother to sister": the young of that mating, put to each other. */
 const isSecondGeneration = (reading: Reading, pairs: readonly Pair[]): boolean =>
   pairs.length === 1 &&
-  (isOfSecond(reading) || putsKinTogether(reading) || putsThemTogether(reading, pairs)) &&
+  (isOfSecond(reading) || putsKinTogether(reading) || putsThemTogether(reading, pairs) || putsToOwnKin(reading)) &&
   pairs.every(({ sire, dam, by }) => by !== 'nothing' && !sire.ref.cross && !dam.ref.cross)
 const isOfSecond = ({ tokens }: Reading): boolean =>
   tokens.some((token, i) => {
@@ -239,6 +239,11 @@ const putsThemTogether = ({ words }: Reading, [pair]: readonly Pair[]): boolean 
   pair !== undefined &&
   JSON.stringify(pair.sire.ref) !== JSON.stringify(pair.dam.ref) &&
   /\b(?:breed|bred|breeding|cross|crossed|crossing|mate|mated|mating|put|pair|pairing) (?:up )?(?:those|them|these|(?:the|their) (?:chicks|babies|offspring|f1s?|kids|youngsters|young|children|progeny))(?: \w+)? (?:together|to (?:each|one) (?:other|another)|with (?:each|one) (?:other|another)|among themselves|amongst themselves|brother to sister)/u.test(
+    words.join(' '),
+  )
+/** "keep a cockerel from A x B and put him on his sisters": one of the young of that mating, to the others. */
+const putsToOwnKin = ({ words }: Reading): boolean =>
+  /\b(?:put|use|used|breed|bred|cross|crossed|mate|mated|run|keep|kept|pair|paired) (?:(?:back|up) )?(?:him|her|it|one|them|a son|a daughter|a cockerel|a pullet) (?:back )?(?:on|onto|over|to|with|under) (?:his|her|its|their|the) (?:own |full )?(?:sisters?|brothers?|siblings?|sibs?)\b/u.test(
     words.join(' '),
   )
 /** Brother to sister, behind a mating of their parents. */

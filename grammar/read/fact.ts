@@ -222,6 +222,11 @@ export const readShell: Reader = (reading) => {
 /** Birds of both sexes are named. */
 const isMixed = (reading: Reading): boolean => pairsIn(reading).some(({ by }) => by === 'sex')
 
+/** "is my blue roo carrying black": the other half of blue. */
+const isBlackInBlue = ({ tokens }: Reading): boolean =>
+  tokens.some((token, i) => token.type === 'colour' && token.colour === 'black' && tokens[i - 1]?.type === 'carries') &&
+  tokens.some((token) => token.type === 'colour' && (token.colour === 'blue' || token.colour === 'splash'))
+
 /** "can a black hen carry blue": not on the Z, so that a hen may have it as well as a cock. */
 export const readAutosomal: Reader = (reading) => {
   if (!reading.has('carry') || isToldPair(reading)) return undefined
@@ -229,9 +234,9 @@ export const readAutosomal: Reader = (reading) => {
     reading.tokens[i - 1]?.type === 'carries' ? traitsIn([token]) : [],
   )
   const trait = traits[carried[0] ?? '']
-  const isBlue = trait?.allele === 'Bl'
+  const isBlue = trait?.allele === 'Bl' || isBlackInBlue(reading)
   return isBlue && (reading.asks || reading.has('define', 'claim', 'question'))
-    ? factOf(reading, 'locus', [], trait.locus)
+    ? factOf(reading, 'locus', [], 'Bl')
     : undefined
 }
 

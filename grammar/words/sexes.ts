@@ -26,4 +26,4 @@ export const grandchild =
 export const grandfather = 'grandsire, grandfather, granddad, grandad, grandpa, grand sire'
 export const grandmother = 'granddam, grandmother, grandma, gran, nan, grand dam'
 export const chick =
-  'chick, chicks, chickie, chickies, baby, babies, peep, peeps, offspring, young ones, youngsters, progeny, chiks, chix, littles, little ones, hatchlings, bubs, chookies, biddys'
+  'chick, chicks, chickie, chickies, baby, babies, peep, peeps, offspring, young ones, youngsters, progeny, chiks, chix, littles, little ones, hatchlings, bubs, chookies, biddys, their kids'

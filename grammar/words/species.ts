@@ -160,7 +160,7 @@ export const species: readonly Species[] = [
   },
   {
     name: 'Australorp',
-    said: 'ba, bas, aus, aussie, aussies, australorp, australorps, aussielorp, lorp, lorps, austalorp, australop, austrolorp, astralorp, australorpe, aussie lorp, aussie orp, australian orpington, austral orp, austra lorp, austria lorp, australia lorp, austrialorp, australian lorp, ostrich lorp, a stralorp, oz lorp, австралорп',
+    said: 'ba, bas, aus, aussie, aussies, australorp, australorps, aussielorp, lorp, lorps, austalorp, australop, austrolorp, astralorp, australorpe, aussie lorp, aussie orp, australian orpington, austral orp, austra lorp, austria lorp, australia lorp, australia up, austral up, australia orp, australia lop, austrialorp, australian lorp, ostrich lorp, a stralorp, oz lorp, австралорп',
     usual: ['Black Australorp'],
     firm: true,
   },
