@@ -450,8 +450,16 @@ function standsAlone(reading: Reading): boolean {
   const { scene } = reading
   if (isToldPair(reading) || pairsIn(reading).some(({ by }) => by === 'sex')) return scene.changes.length === 0
   if (scene.wanted.some(({ firm, for: birds }) => firm && birds.length > 0)) return true
-  return reading.words.length > 24
+  const hearsay =
+    reading.has('claim') &&
+    reading.tokens.some(({ type }) => type === 'carries' || type === 'split') &&
+    pronounless(reading)
+  return hearsay || reading.words.length > 24
 }
+
+/** "my friend says hens can be split": no bird that was spoken of is meant. */
+const pronounless = ({ words }: Reading): boolean =>
+  !words.some((word) => /^(?:he|she|they|him|her|them|these|those|it|his|their|hes|shes|theyre)$/u.test(word))
 
 /** Short enough to lean on what was said, and with something in it that does. */
 export function followUp(context: Context, reading: Reading): Question | undefined {
