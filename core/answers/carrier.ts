@@ -39,12 +39,26 @@ export function answerCarrier(question: CarrierQuestion): CarrierAnswer {
     ],
     assumed: question.assumed,
     sources: uniqueSources((loci as Readonly<Record<string, Locus>>)[question.locus]?.sources ?? []),
-    ...birdsOf({ birds: [asked] }),
+    ...birdsOf(partsIn(question.flock, asked)),
     bird: birdsOf({ birds: [asked] }).birds[0]!,
     allele: question.allele,
     trait: debated.shows,
     rivals,
   }
+}
+
+/** The birds spoken of by their part in the matings: the one asked about, and mates of whom something was told. */
+function partsIn({ birds, broods }: Flock, asked: BirdRef): { readonly [P in 'sire' | 'dam' | 'birds']: BirdRef[] } {
+  const parts: { readonly [P in 'sire' | 'dam' | 'birds']: BirdRef[] } = { sire: [], dam: [], birds: [] }
+  const paired = ['the cock', 'the hen'].every((name) => birds.some((bird) => bird.name === name))
+  const partOf = (name: string): 'sire' | 'dam' | 'birds' => {
+    if (broods.some(({ sire }) => sire === name) || (paired && name === 'the cock')) return 'sire'
+    return broods.some(({ dam }) => dam === name) || (paired && name === 'the hen') ? 'dam' : 'birds'
+  }
+  parts[partOf(asked.name ?? '')].push(asked)
+  for (const { name, bird } of birds)
+    if (bird && name !== asked.name && partOf(name) !== 'birds') parts[partOf(name)].push(bird)
+  return parts
 }
 
 /** Asked who is the father, the verdict is of the cocks: what settles it is a test of one of them. */

@@ -370,3 +370,15 @@ describe('a bird of no told sex, for what is on the Z', () => {
     expect(answer.assumptions[0]).toMatch(/^Rex is a cock: a hen has one Z/u)
   })
 })
+
+test('the birds understood stand by their part: the one asked about and its mate', () => {
+  const cock: FlockBird = { name: 'the cock', sex: 'M', bird: { breed: 'Light Sussex' } }
+  const hen: FlockBird = { name: 'the hen', sex: 'F', bird: { breed: 'Rhode Island Red' } }
+  const { sire, dam, birds } = ask(
+    'the cock',
+    's+',
+    [cock, hen],
+    [brood('the cock', 'the hen', { count: 4, shows: true })],
+  )
+  expect([sire[0]?.breed, dam[0]?.breed, birds]).toEqual(['Light Sussex', 'Rhode Island Red', []])
+})
