@@ -69,9 +69,13 @@ function compareOf(reading: Reading): readonly BirdRef[] {
     if (lines.length > 1) return lines.map(({ id }) => ({ breed: only, line: id }))
     if (birds.every(({ line }) => line === undefined)) return [{ breed: only }]
   }
-  if (birds.length === 0 && said.length > 0) return linesOfReds(said)
+  if (birds.length === 0 && said.length > 0) return isOfBreeds(reading) ? [] : linesOfReds(said)
   return [...new Map(birds.map((bird) => [JSON.stringify([bird.breed, bird.line]), bird])).values()].slice(0, 6)
 }
+
+/** "any heritage breed": a sort of breed, and not the line of one. */
+const isOfBreeds = ({ words }: Reading): boolean =>
+  words.some((word, i) => word === 'heritage' && /^breeds?$/u.test(words[i + 1] ?? ''))
 
 /** Lines spoken of with no breed at all are shown on the breed best known for them. */
 const linesOfReds = (said: readonly string[]): readonly BirdRef[] =>
