@@ -245,7 +245,7 @@ export const HatchAnswer = z.strictObject({
 export const LinesAnswer = z.strictObject({
   kind: z.literal('lines'),
   ...Common,
-  topic: z.enum(['compare', 'feed-cost', 'keep-until', 'cockerel-cost', 'buy-or-hatch']),
+  topic: z.enum(['compare', 'feed-cost', 'keep-until', 'cockerel-cost', 'buy-or-hatch', 'needs']),
   goal: list(z.string()),
   options: list(
     z.strictObject({

@@ -145,6 +145,8 @@ export const PartnersQuestion = z.strictObject({
   goals: z.array(Goal).readonly(), // empty = sexable
   among: z.array(BirdRef).readonly(), // only these, where the keeper names candidates; empty = whole catalogue
   minimumEggs: z.number().optional(), // a year
+  chicks: z.string().optional(), // the one colour that all chicks shall have
+  line: z.string().optional(), // only birds of that line, where the breed has it: 'heritage'
   ...Common,
 })
 export const CarrierQuestion = z.strictObject({
@@ -192,10 +194,12 @@ export const LinesQuestion = z.strictObject({
     eggsPerDozen: z.number().optional(),
     chick: z.number().optional(),
   }),
-  topic: z.enum(['compare', 'feed-cost', 'keep-until', 'cockerel-cost', 'buy-or-hatch']),
+  topic: z.enum(['compare', 'feed-cost', 'keep-until', 'cockerel-cost', 'buy-or-hatch', 'needs']),
   weeks: z.number().optional(),
   year: z.number().int().min(1).max(10).optional(), // laying year that is asked about
   hens: z.number().int().min(1).optional(),
+  eggsPerWeek: z.number().min(1).optional(), // for needs: eggs that are wanted
+  people: z.number().min(1).optional(), // for needs: mouths to feed
   ...Common,
 })
 export const FactQuestion = z.strictObject({

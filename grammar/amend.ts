@@ -89,6 +89,65 @@ export function amended(tokens: readonly Token[], slips = mostSlips): readonly T
   return tokens
 }
 
+const gave = /^(?:gave|gives|give|threw|throws|produced|produces|hatched|had|made|keeps?|got)$/u
+/** "my Scots Dumpy pair gave ...": both parents are of that kind. */
+export function pairedKind(tokens: readonly Token[]): readonly Token[] {
+  return tokens.map((token, at) => {
+    const after = tokens.slice(at + 1).find(({ type }) => type !== 'filler')
+    const kind = ofName.has(tokens[at - 1]?.type ?? '') && !/^(?:with|to|him|her|them)$/u.test(after?.word ?? '')
+    const bred = /^(?:pair|trio|quad)$/u.test(token.word) || (token.word === 'pen' && gave.test(after?.word ?? ''))
+    const { said, word, at: place, end, gap } = token
+    return kind && bred ? { said, word, at: place, end, gap, type: 'together' } : token
+  })
+}
+
+/** "splash always breeds blue": what comes of it, and no mating with a blue bird. */
+export const breedingOn = (tokens: readonly Token[]): readonly Token[] =>
+  tokens.map((token, at) => {
+    const isColour = tokens[at + 1]?.type === 'colour' && tokens[at - 1]?.type !== 'cock'
+    const { said, word, at: place, end, gap } = token
+    return word === 'breeds' && isColour ? { said, word, at: place, end, gap, type: 'unknown' } : token
+  })
+
+const weighed =
+  /^(?:meat|weigh|weighs|weight|dress|dresses|dressed|grow|grows|lbs?|kgs?|kilos?|pounds|weeks|wks|big|eat|eats|look)$/u
+/** "meat off a Bresse x Rock cockerel": a cockerel of that cross, and no Rock cock. */
+export function bredCockerel(tokens: readonly Token[]): readonly Token[] {
+  if (!tokens.slice(0, mostLookedAt).some(({ word }) => weighed.test(word))) return tokens
+  return tokens.map((token, at) => {
+    if (token.type !== 'cock' || token.many || token.parent) return token
+    let from = at - 1
+    while (from >= 0 && (ofName.has(tokens[from]!.type) || tokens[from]!.type === 'over')) from -= 1
+    const before = tokens.slice(from + 1, at)
+    const crossed = before.filter(({ type, word }) => type === 'over' && word === 'x').length === 1
+    return crossed && before.filter(isName).length === 2 && /^an?$/u.test(tokens[from]?.word ?? '')
+      ? { ...token, many: true }
+      : token
+  })
+}
+
+/** "mum was Wyandotte dad Leghorn", "dad is a RIR and mum a Sussex": each parent is told in a clause of its own. */
+export function partedParents(tokens: readonly Token[]): readonly Token[] {
+  const isParent = (token: Token | undefined): boolean =>
+    (token?.type === 'cock' || token?.type === 'hen') && token.parent && !token.many
+  const isSmall = (token: Token | undefined): boolean => token?.type === 'filler' || token?.type === 'is'
+  return tokens.flatMap((token, at) => {
+    if (!isParent(token)) return [token]
+    const joined = tokens[at - 1]?.type === 'and'
+    let from = at - (joined ? 2 : 1)
+    while (from >= 0 && (ofName.has(tokens[from]!.type) || isSmall(tokens[from]))) from -= 1
+    let to = at + 1
+    while (isSmall(tokens[to])) to += 1
+    const told = tokens.slice(from + 1, at - (joined ? 1 : 0))
+    const other = tokens[from]
+    const isOther = isParent(other) && other!.type !== token.type && isSmall(tokens[from + 1])
+    const names = told.some(isName) && ofName.has(tokens[to]?.type ?? '')
+    return isOther && names
+      ? [{ ...token, end: token.at, said: '', word: '.', type: 'stop', asks: false }, token]
+      : [token]
+  })
+}
+
 /** "RIR!!! X!!! BARRED!!! ROCK!!!": a sign behind nearly every word parts nothing. */
 export function unshouted(raws: readonly Raw[]): readonly Raw[] {
   const isShout = ({ type, text }: Raw): boolean =>

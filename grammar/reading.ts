@@ -1,6 +1,6 @@
 // grammar/reading.ts: a message read as far as its words go: its scene, what it is about, how it is written.
 import { excerpt } from './excerpt.ts'
-import { amended, unshouted } from './amend.ts'
+import { amended, bredCockerel, breedingOn, pairedKind, partedParents, unshouted } from './amend.ts'
 import { conceptsIn } from './concepts.ts'
 import { longestSaying, sayingsOf, type Read } from './parse.ts'
 import { sceneOf, type Scene } from './scene.ts'
@@ -56,9 +56,11 @@ const isOfVerb = (token: Token, next: Token | undefined): boolean =>
 
 /** "..., all red I guess", "(both buff)": said of all the birds or chicks spoken of; it names none. */
 export function isOfAll(tokens: readonly Token[], at: number): boolean {
-  const [before, token, after] = [tokens[at - 1], tokens[at]!, tokens[at + 1]]
+  const [token, after] = [tokens[at]!, tokens[at + 1]]
+  const comes = /^(?:come|comes|came|be|hatch|turn out|come out|are|turned out)$/u.test(tokens[at - 1]?.word ?? '') // "so they all come blue"
+  const before = tokens[at - (comes ? 2 : 1)]
   if (token.type !== 'colour' || !/^(?:all|both|every|everything)$/u.test(before?.word ?? '')) return false
-  if (['over', 'under', 'cock', 'hen', 'is'].includes(tokens[at - 2]?.type ?? '')) return false
+  if (!comes && ['over', 'under', 'cock', 'hen', 'is'].includes(tokens[at - 2]?.type ?? '')) return false
   return !['breed', 'family', 'colour', 'cock', 'hen', 'over', 'under', 'line'].includes(after?.type ?? '')
 }
 
@@ -193,11 +195,15 @@ function mannerOf(text: string, tokens: readonly Token[]): Manner {
   }
 }
 
+/** A question by its last words: "he's pure isn't he", "splash breeds blue right". */
+const tag =
+  /\b(?:isnt (?:it|he|she)|arent (?:they|we)|doesnt (?:it|he|she)|dont (?:they|you)|wont (?:it|they|he)|innit|isnit|right|correct|true or false|yes or no|y n|or not|or no|huh|eh|surely)(?: [.!]| [a-z]{2,4})?\s*[.!]*$/u
+
 /** Reads a normalised message. Whatever it is, this ends, within the bounds above. */
 export function readingOf(message: string): Reading {
   const text = excerpt(message)
   const { tokens: written, corrections } = typed(unshouted(tokensOf(text, mostTokens)))
-  const tokens = amended(written)
+  const tokens = bredCockerel(breedingOn(pairedKind(partedParents(amended(written)))))
   const clauses = parsed(worthReading(clausesOf(tokens)))
   const words = tokens.slice(0, mostWords).flatMap(({ word }) => word.split(' '))
   const concepts = conceptsIn(words)
@@ -210,7 +216,7 @@ export function readingOf(message: string): Reading {
     corrections,
     language: languageOf(words),
     manner: mannerOf(text, tokens.slice(0, mostWords)),
-    asks: text.includes('?'),
+    asks: text.includes('?') || tag.test(words.join(' ')),
     has: (...wanted) => wanted.some((concept) => concepts.has(concept)),
   }
 }

@@ -133,6 +133,12 @@ function sexByPronoun(entries: readonly Entry[], tokens: readonly Token[]): void
       (word === 'his' || word === 'her') && (next?.type === 'kin' || next?.type === 'hen' || next?.type === 'cock')
     if (sex === undefined || owns) continue
     const last = entries.findLast(({ said }) => said.at < at && isNamed(said))
+    const several = last?.said.parts.some((part) => part.type === 'number' && part.value > 1) === true // no single "he"
+    const sought =
+      sex === 'M' &&
+      /^(?:should|must|ought|would|can|could|be|is)$/u.test(tokens[i - 1]?.word ?? '') &&
+      /^be$/u.test(next?.word ?? '')
+    if (several || sought) continue
     if (last && last.sex === undefined && hasBreed(last.said) && last.place === 'bird' && last.said.lacks.length === 0)
       last.sex = sex
   }
@@ -423,7 +429,13 @@ export function sceneOf(
     aspects: unique([...aspectsOf(tokens), ...(laying ? (['eggs'] as const) : [])]),
     goals: unique(
       tokens.flatMap((token): readonly Goal[] =>
-        token.type === 'goal' ? [token.goal] : token.type === 'sexlink' ? ['sexable'] : [],
+        token.type === 'goal'
+          ? isDual(token.word)
+            ? ['eggs', token.goal]
+            : [token.goal]
+          : token.type === 'sexlink'
+            ? ['sexable']
+            : [],
       ),
     ),
   }
@@ -492,6 +504,9 @@ function aspectsOf(tokens: readonly Token[]): readonly Aspect[] {
     }),
   )
 }
+
+/** A hen that lays and fills a pot. */
+const isDual = (word: string): boolean => /^(?:dual|dp|dual purpose|meat and eggs)$/u.test(word)
 
 /** "lavender x chocolate Orpington": the breed is told once, behind both. */
 const isOfSameBreed = ({ first, second, plain, order }: MatingSaid): boolean =>

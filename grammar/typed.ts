@@ -189,6 +189,7 @@ function standsAsBird(words: readonly Word[], from: number, length: number): boo
         !isUnit(words[from]!.word)
       )
         return /s$|^(?:polish|ee|br|nh)$/u.test(words[from]!.word)
+      if (step === 1 && i === from + length && ofBreeds.test(word.word) && words[from]!.word.length > 4) return true // "buckeye comb?"
       if (word.raw.type === 'comma' || word.raw.type === 'and' || word.raw.type === 'open') continue
       const found = phraseOver(words, i, step)
       const type = found?.meaning.type
@@ -201,6 +202,9 @@ function standsAsBird(words: readonly Word[], from: number, length: number): boo
   }
   return look(from + length, 1) || look(from - 1, -1)
 }
+
+/** What is spoken of a breed by its name: its comb, its temper. */
+const ofBreeds = /^(?:combs?|temperament|temper|broodiness|eggshell|plumage|genetics|shanks?|crest|weight)$/u
 
 const signTypes: Partial<Record<Raw['type'], Plain>> = {
   plus: 'plus',
@@ -392,7 +396,8 @@ const carriedAllele = (token: Token, before: Token | undefined): Token =>
 /** "a chick with a naked neck": a feature there, and no breed. */
 function asFeature(token: Token, at: number, all: readonly Token[]): Token {
   if (token.type === 'line') return asComb(token, at, all)
-  const comb = token.type === 'unknown' && all[at - 1]?.type === 'number' ? combs[token.word] : undefined
+  const comb =
+    token.type === 'unknown' && (all[at - 1]?.type === 'number' || isOfCombs(all, at)) ? combs[token.word] : undefined
   if (comb !== undefined) return { ...spotOnly(token), type: 'trait', trait: comb }
   if (token.type !== 'breed' || token.names[0] !== 'Naked Neck') return token
   const before = all.slice(Math.max(0, at - 3), at).filter(({ type }) => type !== 'filler')
@@ -400,6 +405,11 @@ function asFeature(token: Token, at: number, all: readonly Token[]): Token {
   const { said, word, end, gap } = token
   return described ? { type: 'trait', trait: 'naked neck', said, word, at: token.at, end, gap } : token
 }
+
+/** "a rose comb cock ..., all 13 babies are rose": where combs are spoken of, the word by itself is one. */
+const isOfCombs = (all: readonly Token[], at: number): boolean =>
+  /^(?:is|are|all|were|was|came|have)$/u.test(all[at - 1]?.word ?? '') &&
+  all.slice(Math.max(0, at - 40), at).some(({ word }) => /combs?\b/u.test(word))
 
 /** "3 single comb chicks": a comb away from any breed is no line of one. */
 function asComb(token: Token & { readonly type: 'line' }, at: number, all: readonly Token[]): Token {

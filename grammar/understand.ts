@@ -37,6 +37,7 @@ import {
   readSexLuck,
   readShell,
   readTopic,
+  readUnpictured,
   readVigour,
   readWhichParent,
 } from './read/fact.ts'
@@ -133,6 +134,7 @@ const readers: readonly Reader[] = [
   readLines,
   readPurity,
   readNotPure,
+  readUnpictured,
   readWhichParent,
   readCarrier,
   readParents,

@@ -10,6 +10,7 @@ import type { BirdRef, Goal, LinesQuestion } from '../question.ts'
 import type { Citation } from '../vocabulary.ts'
 import { optionOf, type Candidate } from './lines/candidate.ts'
 import { buyOrHatch, cockerelCost } from './lines/cockerels.ts'
+import { needsSaid } from './lines/needs.ts'
 import { strengths } from './lines/rank.ts'
 import { disagree, disputed, feedCost, keepUntil, wholeLife } from './lines/says.ts'
 import { waysToSex, wayWords } from './lines/sexed.ts'
@@ -42,6 +43,8 @@ function saysFor(question: LinesQuestion, shown: readonly Candidate[]): readonly
       return cockerelCost(question, shown)
     case 'buy-or-hatch':
       return buyOrHatch(question, shown)
+    case 'needs':
+      return needsSaid(question, shown)
   }
 }
 
@@ -51,6 +54,7 @@ const sources: Readonly<Record<Topic, readonly Citation[]>> = {
   'keep-until': [...persistency.sources, ...henSources(['feed'])],
   'cockerel-cost': growing.sources,
   'buy-or-hatch': [...growing.sources, ...henSources(['feed'])],
+  needs: henSources(['eggs']),
 }
 
 const due: Readonly<Record<Topic, readonly CautionId[]>> = {
@@ -59,6 +63,7 @@ const due: Readonly<Record<Topic, readonly CautionId[]>> = {
   'keep-until': [],
   'cockerel-cost': ['surplusMales'],
   'buy-or-hatch': ['newStock', 'surplusMales'],
+  needs: [],
 }
 
 const goalWords = (goals: readonly Goal[]): readonly string[] => goals.map((goal) => goal.replace('-', ' '))
@@ -83,6 +88,14 @@ function keeping({ topic }: LinesQuestion, shown: readonly Candidate[]): readonl
 const sourcesOfDispute = (shown: readonly Candidate[]): readonly Citation[] =>
   disputed(shown).flatMap((one) => one.sources)
 
+/** Birds of one part, and of each cross its sire and its dam as well. */
+const partsOf = (compare: readonly BirdRef[]): ReturnType<typeof birdsOf> =>
+  birdsOf({
+    birds: compare,
+    sire: compare.flatMap(({ cross }) => (cross ? [cross.sire] : [])),
+    dam: compare.flatMap(({ cross }) => (cross ? [cross.dam] : [])),
+  })
+
 export function answerLines(question: LinesQuestion): LinesAnswer {
   const shown = birdsShown(question)
   return {
@@ -100,7 +113,7 @@ export function answerLines(question: LinesQuestion): LinesAnswer {
       ...sourcesOfDispute(shown),
       ...cautionSources(due[question.topic]),
     ]),
-    ...birdsOf({ birds: question.compare }),
+    ...partsOf(question.compare),
     topic: question.topic,
     goal: goalWords(question.goals),
     options: isShown(question) ? shown.map((one) => optionOf(one, question.prices, strengths(one, shown))) : [],

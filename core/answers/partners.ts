@@ -7,6 +7,7 @@ import { harmful } from '../data/partners.ts'
 import type { BirdRef, Goal, PartnersQuestion } from '../question.ts'
 import { assumptionWords, birdsOf, uniqueSources } from './parts.ts'
 import { failing } from './partners/avoid.ts'
+import { chicksWords, matesForColour, shareInColour } from './partners/chicks.ts'
 import { choose } from './partners/choose.ts'
 import { harmTogether, playThrough, search, type Candidate, type Hunt } from './partners/search.ts'
 import { carriesOf } from './partners/quick.ts'
@@ -19,15 +20,25 @@ type Best = PartnersAnswer['best'][number]
 const mostOwn = 6
 const mostNames = 5
 
-const goalsOf = ({ goals, minimumEggs }: PartnersQuestion): readonly Goal[] => {
-  const all = goals.length > 0 ? goals : (['sexable'] as const)
+const goalsOf = ({ goals, minimumEggs, chicks }: PartnersQuestion): readonly Goal[] => {
+  const all = goals.length > 0 || chicks !== undefined ? goals : (['sexable'] as const)
   return minimumEggs !== undefined && !all.includes('eggs') ? [...all, 'eggs'] : all
 }
 
 const couple = (wanted: PartnersQuestion['wanted'], own: BirdRef, other: BirdRef): readonly [BirdRef, BirdRef] =>
   wanted === 'F' ? [own, other] : [other, own]
 
-function toBest({ bird, own }: Candidate, wanted: PartnersQuestion['wanted'], goals: readonly Goal[]): Best {
+const inColour = (sire: BirdRef, dam: BirdRef, colour: string): string => {
+  const share = shareInColour(sire, dam, colour)
+  return share === undefined ? '' : chicksWords(share, colour)
+}
+
+function toBest(
+  { bird, own }: Candidate,
+  wanted: PartnersQuestion['wanted'],
+  goals: readonly Goal[],
+  colour?: string,
+): Best {
   const [sire, dam] = couple(wanted, own, bird)
   const crossed = mate(sire, dam, { hen: true, reverse: false })
   const one = workingCase(crossed, goals)
@@ -36,7 +47,12 @@ function toBest({ bird, own }: Candidate, wanted: PartnersQuestion['wanted'], go
     bird: seenBird(bird),
     part: wanted === 'F' ? 'dam' : 'sire',
     with: seenBird(own),
-    why: reason(goals, one, sire, wanted),
+    why: [
+      colour === undefined ? '' : inColour(sire, dam, colour),
+      goals.length > 0 ? reason(goals, one, sire, wanted) : '',
+    ]
+      .filter(Boolean)
+      .join('; '),
     ...(goals.includes('sexable') ? { sexing: one.sexing } : {}),
     ...(one.hen ? { hen: one.hen } : {}),
     ...(condition === undefined ? {} : { condition }),
@@ -48,7 +64,8 @@ const safely = ({ bird, own }: Candidate): string =>
     ?.safely ?? ''
 
 /** All the candidates for each of the keeper's birds: those he named, or the catalogue. */
-function candidates(hunts: readonly Hunt[], among: readonly BirdRef[]): readonly (readonly Candidate[])[] {
+function candidates(hunts: readonly Hunt[], { among, chicks }: PartnersQuestion): readonly (readonly Candidate[])[] {
+  if (chicks !== undefined && among.length === 0) return hunts.map((hunt) => matesForColour(hunt, chicks))
   if (among.length === 0) return hunts.map((hunt) => search(hunt, 1 / hunts.length))
   return hunts.map((hunt) =>
     among
@@ -60,10 +77,13 @@ function candidates(hunts: readonly Hunt[], among: readonly BirdRef[]): readonly
 
 export function answerPartners(question: PartnersQuestion): PartnersAnswer {
   const goals = goalsOf(question)
-  const hunts = question.for.slice(0, mostOwn).map((own): Hunt => ({ own, wanted: question.wanted, goals }))
-  const chosen = choose(candidates(hunts, question.among), question)
+  const { line } = question
+  const hunts = question.for
+    .slice(0, mostOwn)
+    .map((own): Hunt => ({ own, wanted: question.wanted, goals, ...(line === undefined ? {} : { line }) }))
+  const chosen = choose(candidates(hunts, question), question)
   const safe = chosen.safe.map((one) => ({ ...toBest(one, question.wanted, []), why: safely(one) }))
-  const all = chosen.candidates.map((one) => toBest(one, question.wanted, goals))
+  const all = chosen.candidates.map((one) => toBest(one, question.wanted, goals, question.chicks))
   const minimum = question.minimumEggs ?? 0
   const fit = all.filter(({ hen }) => (hen?.eggsFirstYear.likely ?? 0) >= minimum)
   const best = [...safe, ...(fit.length > 0 ? fit : all)].slice(0, mostNames)

@@ -1,5 +1,6 @@
 // grammar/read/carrier.ts: does this bird carry it: a little flock made of the birds, parents and chicks that were told.
 import { genesOf, breedNamed } from '../../core/breeds.ts'
+import { loci, type LocusId } from '../../core/data/loci.ts'
 import { traitsIn } from '../bird.ts'
 import { traits } from '../words/traits.ts'
 import { commonOf, type Reader } from './common.ts'
@@ -250,13 +251,19 @@ export const readCarrier: Reader = (reading): Question | undefined => {
       reading.asks ||
       reading.words.includes('who') ||
       reading.words.includes('whos'))
-  const odd = ownKind.length > 0 || (told && isOddChick(counts, pairs[0]))
+  const [first] = pairs
+  const ofOneKind =
+    first !== undefined && first.sire.ref.breed !== undefined && first.sire.ref.breed === first.dam.ref.breed
+  const odd = ownKind.length > 0 || (told && isOddChick(counts, first, ofOneKind))
   if (!asksCarry && !odd && !(told && counts.some(({ not }) => not))) return undefined
   if (!isParticular(reading, told, chicks) && !subjectName(reading)) return undefined
   const trait = traitOf(reading, birds)
   if (reading.tokens.some(({ type, word }) => type === 'pure' || word === 'pure')) return undefined // of two copies, not of one
   if (!trait || traits[traitIdOf(trait)]?.seen === true) return undefined
   if (trait.locus === 'B' && birds.some(({ ref }) => /White/u.test(ref.breed ?? ''))) return undefined // white hides bars
+  const young =
+    told && counts.every(({ count }) => count === 1) ? youngCarries(reading, trait, pairs[0], at) : undefined
+  if (young) return young
   const { told: tallies, unsaid } = talliesOf(reading, trait)
   const kin = pairs[0] !== undefined && [pairs[0].sire, pairs[0].dam].some(isParent)
   const mates = kin && !tallies.length ? undefined : pairs[0]
@@ -272,6 +279,54 @@ export const readCarrier: Reader = (reading): Question | undefined => {
   const ask = (broods: readonly Tally[]): CarrierQuestion => named(reading, carrierOf(reading, trait, mates, broods))
   if (unsaid === 0 || tallies.length > 0 || !isHatched(reading)) return ask(tallies)
   return lookMissing(reading, trait, unsaid, ask)
+}
+
+/** "lav x black gave all black babies, who carries what", "Mottled x Black pullet: is she a carrier": of the young of a mating. */
+function youngCarries(
+  reading: Reading,
+  trait: Trait,
+  pair: Mates | undefined,
+  at: number,
+): CarrierQuestion | undefined {
+  const text = reading.words.slice(0, mostLookedAt).join(' ')
+  const { tokens } = reading
+  const measured =
+    /\b(?:how many|what (?:percent|percentage|share|fraction|proportion)|percent|percentage|fraction|odds)\b/u.test(
+      text,
+    )
+  const whole =
+    tokens.some(({ type }) => type === 'chick') &&
+    /\b(?:who|what|which) (?:\w+ )?carr(?:y|ies)\b|\bcarr(?:y|ies) what\b/u.test(text)
+  const pullet = /\b(?:pullets?|cockerels?|chicks?)\b.*\b(?:is|does|are|do) (?:she|he|they)\b/u.test(text)
+  const bred =
+    pair &&
+    [pair.sire, pair.dam].some((bird) => bird.saidOf.parts.some(({ word }) => /^(?:pullet|cockerel)$/u.test(word)))
+  const ofYoung = isOfChicks(reading, at) || whole || (pullet && bred === true)
+  const known = pair && [pair.sire, pair.dam].map((bird) => shows(bird, trait))
+  if (!pair || !ofYoung || measured || reading.manner.symbols || known?.includes(true) !== true) return undefined
+  const onZ = loci[trait.locus as LocusId].on === 'Z'
+  const sex: Sex | undefined = /\bshe\b|\bpullets?\b/u.test(text)
+    ? 'F'
+    : onZ || /\bcockerels?\b/u.test(text)
+      ? 'M'
+      : undefined
+  const name = sex === 'F' ? 'a daughter' : sex === 'M' ? 'a son' : 'a chick'
+  return {
+    kind: 'carrier',
+    of: name,
+    allele: trait.allele,
+    locus: trait.locus,
+    flock: {
+      birds: [
+        flockBird({ ...pair.sire, sex: 'M' }, 'the cock', trait),
+        flockBird({ ...pair.dam, sex: 'F' }, 'the hen', trait),
+        { name, ...(sex ? { sex } : {}), sire: 'the cock', dam: 'the hen' },
+      ],
+      broods: [],
+    },
+    rivals: [],
+    ...commonOf(reading, [pair.sire, pair.dam]),
+  }
 }
 
 /** A chick that shows what neither parent shows: "black over black gave a chocolate pullet". */

@@ -13,7 +13,9 @@ const nameOf = (ref: BirdRef): string => ref.breed ?? ref.asWritten ?? 'the bird
 
 /** Order of the words alone told who is the male. */
 const maleFirst = ({ sire, dam, by }: Pair): readonly Assumed[] =>
-  by === 'order' ? [{ kind: 'male-first', sire: nameOf(sire.ref), dam: nameOf(dam.ref) }] : []
+  by === 'order' && JSON.stringify(sire.ref) !== JSON.stringify(dam.ref)
+    ? [{ kind: 'male-first', sire: nameOf(sire.ref), dam: nameOf(dam.ref) }]
+    : []
 
 /** Both ways round are asked about. */
 const bothWays = ({ scene, words }: Reading): boolean =>

@@ -38,7 +38,7 @@ export const readIllnessOrLaw: Reader = (reading) => {
 export const readCourtesy: Reader = (reading) => {
   const short = reading.words.length <= 8 && !reading.scene.birds.some(isSolid) && !isToldPair(reading)
   if (!short) return undefined
-  if (reading.has('help') && reading.scene.aspects.length === 0) return declineOf(reading, 'help')
+  if (reading.has('help') && reading.scene.aspects.length === 0 && !isCry(reading)) return declineOf(reading, 'help')
   const bare =
     reading.words.length <= 2 &&
     reading.words.every((word) => /^(?:hi|hello|hey|yo|hiya|hallo|hola|bonjour|hej|morning|henwife|there)$/u.test(word))
@@ -50,6 +50,12 @@ export const readCourtesy: Reader = (reading) => {
     ? declineOf(reading, 'thanks')
     : undefined
 }
+
+/** "my chick has pasty butt help": not how the bot works is asked. */
+const isCry = ({ words, tokens, has }: Reading): boolean =>
+  words.includes('help') &&
+  words.length > 2 &&
+  (has('health') || tokens.some(({ type }) => type === 'chick' || type === 'hen' || type === 'cock'))
 
 /** "selling five pullets, collect only". */
 export const readAdvert: Reader = (reading) =>

@@ -66,6 +66,10 @@ function topicOf(reading: Reading, least: number): string | undefined {
   return mended && mended.weight >= least ? mended.id : undefined
 }
 
+/** A belief or a rule is so plainly put that a goal named beside it, "for hens to lay", is no search. */
+export const isPlainTopic = (reading: Reading): boolean => topicOf(reading, plainCue) !== undefined
+const plainCue = 24
+
 /** The locus of symbols or traits that are spoken of by themselves. */
 function locusIn({ tokens, words }: Reading): string | undefined {
   const letter =
@@ -94,11 +98,17 @@ function countedBoth({ scene, tokens, words }: Reading): readonly string[] {
   const counted = tokens.filter(
     ({ type }, i) => (type === 'colour' || type === 'trait') && tokens[i - 1]?.type === 'number',
   )
+  if (halfAndHalf({ words }))
+    return traitsIn(tokens.filter(({ type }, i) => type === 'colour' && tokens[i - 1]?.type === 'half'))
   const rest = /\d+ (?:not|plain|without|smooth|normal|clean|solid|none|unbarred|feathered|arent|were not)\b/u.test(
     words.join(' '),
   )
   return traitsIn([...lacking.flatMap(({ look }) => look), ...(rest ? counted : [])])
 }
+
+/** "babies half white half red". */
+const halfAndHalf = ({ words }: Pick<Reading, 'words'>): boolean =>
+  /\bhalf (?:of them )?(?:\w+ )?\w+ (?:and |the )?(?:other )?half \w+/u.test(words.slice(0, 80).join(' '))
 
 /** "White Leghorn x RIR: 6 white, 6 not": chicks without what a pure parent must give to all. */
 export const readNotPure: Reader = (reading) => {
@@ -116,9 +126,10 @@ export const readNotPure: Reader = (reading) => {
     )
     const asked = reading.words.some((word) => /^(?:pure|homozygous|clean)$/u.test(word))
     const shown = traitsIn(saidOf.parts.filter(({ type }) => type === 'colour' || type === 'trait' || type === 'breed'))
+    const white = ref.breed === 'White bird' && dominants.includes('I') && halfAndHalf(reading)
     return (
       ref.genotype === undefined &&
-      (gives || (asked && shown.some((id) => dominants.includes(traits[id]?.allele ?? ''))))
+      (white || gives || (asked && shown.some((id) => dominants.includes(traits[id]?.allele ?? ''))))
     )
   }
   return pairs.some(({ sire, dam }) => isPure(sire, 'M') || isPure(dam, 'F'))
@@ -129,6 +140,17 @@ export const readNotPure: Reader = (reading) => {
       )
     : undefined
 }
+
+/** "will Sebright x Silkie be hen feathered": a trait that no picture of the chicks shows. */
+export const readUnpictured: Reader = (reading) =>
+  isToldPair(reading) &&
+  traitsIn(reading.tokens.filter(({ type }) => type === 'trait')).some((id) => traits[id]?.locus === 'Hf')
+    ? factOf(
+        reading,
+        'hen-feathering',
+        pairsIn(reading).flatMap(({ sire, dam }) => [sire, dam]),
+      )
+    : undefined
 
 /** "color basket: which 2 roosters": shells of many colours, with no birds to begin from. */
 export const readBasket: Reader = (reading) =>
@@ -188,7 +210,9 @@ export const readSexLuck: Reader = (reading) => {
   const counted = reading.scene.tallies.some(
     ({ look }) => look.length > 0 && look.every(({ type }) => type === 'cock' || type === 'hen' || type === 'chick'),
   )
+  const which = /\bwhich (?:one |ones )?(?:of |is |are )/u.test(reading.words.slice(0, 60).join(' ')) // "which of these 6 is the roo"
   return (reading.has('sexRatio') || counted || isLopsided(reading)) &&
+    !which &&
     !reading.has('father', 'carry') &&
     !isToldPair(reading)
     ? factOf(reading, 'sex-ratio-luck', birdsIn(reading))
@@ -472,6 +496,26 @@ export const readPureSexing: Reader = (reading): CrossQuestion | undefined => {
   }
 }
 
+/** The record of each form at the extended-black locus. */
+const grounds: Readonly<Record<string, string>> = {
+  E: 'extended-black',
+  'E^R': 'birchen',
+  'e^Wh': 'wheaten',
+  'e+': 'wild-type',
+  'e^b': 'partridge-brown',
+}
+/** "what is E^R": the one form that is asked about. */
+function groundIn({ tokens }: Reading): string | undefined {
+  const found = new Set(
+    tokens.flatMap(({ said }) => {
+      const allele = /^[Ee]/u.test(said) ? lociOfAllele(said.split('/')[0] ?? '') : undefined
+      return allele?.locus === 'E' ? [allele.allele] : []
+    }),
+  )
+  const [only, ...others] = found
+  return only === undefined || others.length > 0 ? undefined : grounds[only]
+}
+
 /** "buff orp.. s+/s+ ?", "do White Wyandottes carry recessive white": one bird, and a gene of it. */
 export const readBirdFact: Reader = (reading) => {
   const birds = birdsIn(reading)
@@ -481,6 +525,8 @@ export const readBirdFact: Reader = (reading) => {
   if (birds.length > 0 && isAboutBird(reading, locus))
     return factOf(reading, 'bird', birds, locus ?? colourLocus(reading))
   if (birds.length > 0) return undefined
+  const ground = groundIn(reading)
+  if (ground !== undefined) return factOf(reading, ground, [], 'E')
   if (locus !== undefined) return factOf(reading, 'locus', [], locus)
   const described = reading.scene.birds.filter((bird) => bird.named && bird.ref.breed !== undefined)
   const spoken = colourLocus(reading)

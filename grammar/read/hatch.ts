@@ -75,8 +75,22 @@ function eggsInside({ tokens, words }: Reading): number | undefined {
   )
   return numbers.length === 1 && words.some((word) => /^(?:incubator|bator|ebay)$/u.test(word)) ? numbers[0] : undefined
 }
+/** "2 broodies 11 eggs each": so many under each. */
+function eggsEach({ tokens }: Reading): number | undefined {
+  const each = /^(?:each|apiece|every|per)$/u
+  const at = tokens.findIndex(
+    (token, i) => isEgg(token) && tokens.slice(i + 1, i + 3).some(({ word }) => each.test(word)),
+  )
+  const count = tokens.slice(Math.max(0, at - 3), Math.max(at, 0)).findLast(({ type }) => type === 'number')
+  const many = tokens.find(
+    (token, i) => token.type === 'number' && tokens.slice(i + 1, i + 3).some(({ word }) => isSitter.test(word)),
+  )
+  return count?.type === 'number' && many?.type === 'number' && many !== count ? many.value * count.value : undefined
+}
+const isSitter = /^(?:broody|broodies|broody hens|sitters?|nests?|incubators?|bators?|trays?)$/u
+
 const eggsIn = (reading: Reading): number | undefined =>
-  numberBefore(reading, isEgg, 6) ?? eggsAfterSet(reading) ?? eggsInside(reading)
+  eggsEach(reading) ?? numberBefore(reading, isEgg, 6) ?? eggsAfterSet(reading) ?? eggsInside(reading)
 
 /** "sold my roo 10 days ago, are the eggs still his". */
 const isCockGone = ({ tokens, words, scene, has }: Reading): boolean =>
@@ -140,6 +154,7 @@ function topicOf(reading: Reading, today: string | undefined): HatchQuestion['to
     (has('set', 'hatch', 'shipped', 'pulletsWanted') || pullets !== undefined)
   )
     return 'pullets-from'
+  if (eggsEach(reading) !== undefined && pullets === undefined) return 'pullets-from'
   if (has('dates') || (has('hatch') && has('set') && reading.words.includes('when'))) return 'dates'
   if (
     has('set') &&

@@ -1,7 +1,9 @@
 // grammar/read/lines.ts: which line or breed for a goal, feed and money, how long to keep hens, what cockerels cost.
 import { breedNamed } from '../../core/breeds.ts'
 import { commonOf, goalsOf, isHybrid, isSolid, numberBefore, refsOf, type Reader } from './common.ts'
+import { isPlainTopic } from './fact.ts'
 import { isToldPair, pairsIn } from './pairs.ts'
+import { asksNeeds, needsIn } from './needs.ts'
 import { pricesIn, tellsPrice } from './prices.ts'
 import { yearIn } from './years.ts'
 import type { Bird } from '../bird.ts'
@@ -55,7 +57,7 @@ export function linesNamed({ tokens }: Reading): readonly string[] {
 }
 
 function compareOf(reading: Reading): readonly BirdRef[] {
-  const birds = refsOf(comparedIn(reading))
+  const birds = refsOf(comparedIn(reading).filter((bird) => !isExcluded(bird, reading)))
   const said = linesNamed(reading)
   const breeds = [...new Set(birds.map(({ breed }) => breed))]
   const [only] = breeds
@@ -104,6 +106,7 @@ function isChoice(reading: Reading): boolean {
 
 export function topicOf(reading: Reading): LinesQuestion['topic'] | undefined {
   const { has, tokens, scene } = reading
+  if (!isToldPair(reading) && asksNeeds(reading, hensIn(reading))) return 'needs'
   const cocks = tokens.some(({ type }) => type === 'cock') || scene.goals.includes('meat')
   const mated = isToldPair(reading) || pairsIn(reading).some(({ by }) => by === 'sex')
   const hens = tokens.some(({ type }) => type === 'hen' || type === 'chick') || scene.aspects.includes('eggs')
@@ -200,15 +203,34 @@ export const readLines: Reader = (reading) => {
   return linesQuestion(reading, topic)
 }
 
+/** "meat bird I can breed myself, not Cornish Cross": named to be left out. */
+const isExcluded = ({ saidOf }: Bird, { tokens }: Reading): boolean => {
+  const at = tokens.findIndex((token) => token.at >= saidOf.at)
+  const before = tokens.slice(Math.max(0, at - 3), Math.max(at, 0)).map(({ word }) => word)
+  return before.some((word) => /^(?:not|no|without|except|besides|than|instead)$/u.test(word))
+}
+
+/** "dual purpose with 2 kg boys by 16 weeks, which", "meat bird I can breed myself": a kind of bird by what it is for. */
+const seeksKind = ({ words, tokens }: Reading): boolean => {
+  const text = words.slice(0, 60).join(' ')
+  const kind =
+    /^(?:(?:a|an|any|some|looking for|want|need|after|good|best|recommend|suggest) )*(?:a |an )?(?:good |nice |decent |slow |proper |heritage )*(?:dual purpose|dual|dp|meat|table|laying|layer|broody|family|calm|quiet|friendly)(?: (?:and|or|purpose|eggs?))* (?:bird|birds|breed|breeds|chicken|chickens|hen|hens)\b/u
+  const asked =
+    tokens.slice(-2).some(({ word }) => word === 'which') || /\bwhich (?:one|ones|breeds?|is best)?$/u.test(text)
+  return (kind.test(text) && !/\b(?:is|are|my)\b/u.test(text.slice(0, 30))) || asked
+}
+
 /** "best dual purpose breed for the cold": the catalogue by goals. */
 export const readBestBreed: Reader = (reading) => {
   const { scene, words } = reading
-  if (isAdvert(reading) || goalsOf(reading).length === 0 || scene.birds.some(isSolid) || isToldPair(reading))
-    return undefined
+  const birds = scene.birds.filter((bird) => isSolid(bird) && !isExcluded(bird, reading))
+  if (isAdvert(reading) || goalsOf(reading).length === 0 || birds.length > 0 || isToldPair(reading)) return undefined
+  if (isPlainTopic(reading) && birds.length === scene.birds.filter(isSolid).length) return undefined
   const seeking =
     scene.wanted.some(({ firm }) => firm) && !words.some((word) => /^(?:my|his|her|these|those)$/u.test(word))
   return reading.has('bestBreed') ||
     seeking ||
+    seeksKind(reading) ||
     words[0] === 'best' ||
     (goalsOf(reading).filter((goal) => goal !== 'sexable').length > 1 &&
       !/^(?:is|are|do|does|did)$/u.test(words[0] ?? '') &&
@@ -228,6 +250,7 @@ export const readWishes: Reader = (reading, context) => {
     birds.every((bird) => bird.ref.breed === undefined) &&
     !tokens.some(({ type }) => ['cock', 'chick', 'over', 'under', 'my', 'his'].includes(type)) &&
     words.some((word) => /^(?:hens?|chickens?|breeds?|layers?|birds?|flock|lay|lays)$/u.test(word)) &&
+    !isPlainTopic(reading) &&
     !has('health', 'law', 'hatch', 'set', 'photo') &&
     !isAdvert(reading)
     ? linesQuestion(reading, 'compare')
@@ -253,7 +276,7 @@ export const readStrategy: Reader = (reading) => {
 export function tellingOf(
   reading: Reading,
   currency?: string,
-): Pick<LinesQuestion, 'prices' | 'weeks' | 'hens' | 'year' | 'assumed' | 'manner'> {
+): Pick<LinesQuestion, 'prices' | 'weeks' | 'hens' | 'year' | 'eggsPerWeek' | 'people' | 'assumed' | 'manner'> {
   const [weeks, hens, year] = [weeksIn(reading), hensIn(reading), yearIn(reading.words)]
   const told = pricesIn(reading, currency)
   const { assumed, manner } = commonOf(reading, comparedIn(reading))
@@ -262,6 +285,7 @@ export function tellingOf(
     ...(weeks === undefined ? {} : { weeks }),
     ...(hens === undefined ? {} : { hens }),
     ...(year === undefined ? {} : { year }),
+    ...needsIn(reading),
     assumed: [...assumed, ...(told.sack ? [{ kind: 'sack' as const, ...told.sack }] : [])],
     manner: told.currency === undefined ? manner : { ...manner, currency: told.currency },
   }

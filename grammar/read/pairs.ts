@@ -126,7 +126,14 @@ const isPronoun = ({ saidOf }: Bird): boolean =>
   saidOf.parts.length > 0 &&
   saidOf.parts.every(({ type }) => type === 'their' || type === 'his' || type === 'her')
 
-function implied(scene: Scene, words: readonly string[]): readonly Pair[] {
+/** "the Barred Rock/Leghorn girls": two breeds in one name are the two sides of a cross. */
+const isOneName = ([one, other]: readonly Bird[], tokens: Reading['tokens']): boolean =>
+  one !== undefined &&
+  other !== undefined &&
+  tokens.some(({ type, at }) => type === 'slash' && at >= one.saidOf.end && at < other.saidOf.at + 1) &&
+  other.saidOf.at - one.saidOf.end <= 4
+
+function implied(scene: Scene, words: readonly string[], tokens: Reading['tokens']): readonly Pair[] {
   const solid = scene.birds.filter(isSolid)
   const breeds = solid.some(({ ref }) => ref.breed !== undefined)
   const birds = solid.filter(
@@ -144,6 +151,8 @@ function implied(scene: Scene, words: readonly string[]): readonly Pair[] {
     return pair(birds, birds, 'order')
   if (males.length > 0 && females.length > 0) return pair(males, females, 'sex')
   if (males.length > 0 && open.length > 0) return pair(males, open, 'sex')
+  if (males.length + open.length === 0 && females.length === 2 && isOneName(females, tokens))
+    return pair(females.slice(0, 1), females.slice(1), 'nothing')
   if (females.length > 0 && open.length > 0 && open.every(({ ref }) => ref.breed === open[0]!.ref.breed))
     return pair(open, females, 'sex')
   const [only] = birds
@@ -188,7 +197,7 @@ function bothHave(pairs: readonly Pair[], { tokens }: Reading): readonly Pair[] 
 /** Matings of the message, each once, at most twelve. */
 export function pairsIn(reading: Reading): readonly Pair[] {
   const told = explicit(reading.scene)
-  const pairs = bothHave(told.length > 0 ? told : implied(reading.scene, reading.words), reading)
+  const pairs = bothHave(told.length > 0 ? told : implied(reading.scene, reading.words, reading.tokens), reading)
   return [...new Map(pairs.map((pair) => [key(pair), pair])).values()].slice(0, 12)
 }
 

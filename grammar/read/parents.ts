@@ -49,11 +49,18 @@ function looksIn({ tokens, clauses }: Reading): readonly Token[] {
 
 /** A pale belly is on most dark chicks, and a speck on most pale ones: neither is the colour of the chick. */
 const isPartOnly = ([colour, next, last]: readonly Token[]): boolean =>
+  isSpot(next) ||
   /^(?:specks?|speckles?|flecks?|dots?)$/iu.test(colour?.said ?? '') ||
   [next, next?.type === 'filler' || next?.type === 'and' ? last : undefined].some((token) =>
     /^(?:bell(?:y|ies)|tumm(?:y|ies)|chests?|breasts?|bums?|bottoms?|wing ?tips?|specks?|flecks?|dots?)$/iu.test(
       token?.said ?? '',
     ),
+  )
+
+/** "a white head dot", "spot on its head": a mark, and no colour of the chick. */
+const isSpot = (token: Token | undefined): boolean =>
+  /^(?:white |yellow |pale |head ?|headed )?(?:dots?|spots?)$|^head ?spots?$|^head ?dots?$|^spotted$/u.test(
+    token?.word ?? '',
   )
 
 const combWords = (text: string): string | undefined =>
@@ -98,7 +105,8 @@ function chicksIn(reading: Reading): readonly Chick[] {
   if (tallied.length > 0) return tallied
   const counted = countedLooks(reading)
   if (counted.length > 0) return counted.map((tally) => ({ tally, ...rest }))
-  const looks = looksIn(reading).map(({ word }) => word)
+  const spotted = tokens.some((token, at) => isSpot(token) && tokens[at - 1]?.type !== 'not') ? ['spot'] : []
+  const looks = [...looksIn(reading).map(({ word }) => word), ...spotted]
   const count = numberBefore(reading, ({ type }) => type === 'chick', 3) ?? 1
   return looks.length > 0 || form.length > 0 || comb !== undefined
     ? [

@@ -16,7 +16,8 @@ function soughtIn(reading: Reading): Sought | undefined {
   const { scene } = reading
   const isTold = isToldPair(reading)
   const seeking = scene.wanted.find(({ firm }) => firm) ?? scene.wanted[0]
-  if (!seeking) return isTold ? undefined : (bestFor(reading) ?? oneCockFor(reading))
+  if (!seeking || isWhatHeShouldBe(reading))
+    return isTold ? undefined : (whatHeShouldBe(reading) ?? bestFor(reading) ?? oneCockFor(reading))
   const mated = scene.matings.flatMap((mating) => {
     const both = [...mating.sires, ...mating.dams]
     return seeking.sex !== undefined && mating.by !== 'sex' && both.every(isSeveral)
@@ -42,6 +43,19 @@ function soughtIn(reading: Reading): Sought | undefined {
   ])
   if (own.length > 0 && !seeking.firm) return isTold ? undefined : weakly(own, sex)
   return own.length > 0 ? { own, wanted: sex, among } : undefined
+}
+
+const shouldBe =
+  /\b(?:what|which|who|whats)(?: breed| kind| sort| colou?r)? (?:should|ought|must|would|could) (he|she|the (?:roo|rooster|cock|cockerel|male|boy|dad|sire)|the (?:hens?|girls|pullets|females|wives)|they|the (?:other|mate))(?: to)? be\b/u
+const isWhatHeShouldBe = ({ words }: Reading): boolean => shouldBe.test(words.join(' '))
+/** "a dozen Barred Rocks. What should he be?": the mate of birds of which there are several. */
+function whatHeShouldBe({ scene, words }: Reading): Sought | undefined {
+  const who = shouldBe.exec(words.join(' '))?.[1]
+  const own = scene.birds.filter((bird) => isSolid(bird) && !isProduct(bird))
+  if (who === undefined || own.length === 0) return undefined
+  const wanted: Sex = /^(?:she|the (?:hens?|girls|pullets|females|wives))$/u.test(who) ? 'F' : 'M'
+  const mates = own.filter((bird) => bird.sex !== wanted)
+  return mates.length > 0 ? { own: mates, wanted, among: [] } : undefined
 }
 
 /** "4 Light Brahmas + 3 Wyandottes": a count of birds, and no pair. */
@@ -102,9 +116,29 @@ function minimumEggs({ tokens, scene }: Reading): number | undefined {
   return number?.type === 'number' ? number.value : undefined
 }
 
+const looks = /^(?:black|blue|splash|lavender|chocolate|white|mauve|barred|cuckoo|buff|silver|gold|mottled)$/u
+/** "so they all come blue", "for all lavender chicks", "to get splash babies": the one colour that the chicks shall have. */
+function chicksWanted({ tokens }: Reading, own: readonly Bird[]): string | undefined {
+  const taken = new Set(own.flatMap(({ saidOf }) => saidOf.parts.map(({ at }) => at)))
+  const found = tokens.flatMap((token, at): readonly string[] => {
+    if (token.type !== 'colour' || taken.has(token.at) || !looks.test(token.colour)) return []
+    const before = tokens.slice(Math.max(0, at - 3), at).map(({ word }) => word)
+    const after = tokens.slice(at + 1).find(({ type }) => type !== 'filler')
+    const ofChicks = after?.type === 'chick'
+    const comes = before.some((word) => /^(?:come|comes|hatch|be|are|turn out|breed|breeds)$/u.test(word))
+    const all = before.some((word) => /^(?:all|only|every|nothing but|100|100%)$/u.test(word))
+    const sought = before.some((word) => /^(?:get|want|make|throw|throws|produce|give|for|need)$/u.test(word))
+    return (all && (comes || ofChicks || after === undefined || after.type === 'stop')) || (ofChicks && sought)
+      ? [token.colour]
+      : []
+  })
+  return found[0]
+}
+
 /** The question for these birds. */
 export function partnersOf(reading: Reading, { own, wanted, among }: Sought): PartnersQuestion {
   const minimum = minimumEggs(reading)
+  const look = chicksWanted(reading, own)
   return {
     kind: 'partners',
     for: refsOf(own).slice(0, 8),
@@ -112,6 +146,8 @@ export function partnersOf(reading: Reading, { own, wanted, among }: Sought): Pa
     goals: goalsOf(reading),
     among: refsOf(among).slice(0, 8),
     ...(minimum === undefined ? {} : { minimumEggs: minimum }),
+    ...(look === undefined ? {} : { chicks: look }),
+    ...(reading.words.some((word) => /^(?:heritage|traditional)$/u.test(word)) ? { line: 'heritage' } : {}),
     ...commonOf(reading, own),
   }
 }

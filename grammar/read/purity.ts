@@ -73,7 +73,25 @@ function talliesOf(reading: Reading, trait: Trait): readonly Tally[] {
     const rest = of === undefined ? [] : [{ count: of - count, ...own, shows: !lacks }]
     return [{ count, ...own, shows: lacks }, ...rest].filter((tally) => tally.count > 0)
   })
+  if (trait.locus === 'O' && isMixedLaying(reading)) return layersCounted(reading)
   return seen.length > 0 ? withRest(seen, counted) : ofAll(reading, counted, trait)
+}
+
+/** "3 lay blue 2 lay white": daughters counted by their shells, blue ones and others. */
+function layersCounted({ tokens }: Reading): readonly Tally[] {
+  return tokens.flatMap((token, at): readonly Tally[] => {
+    if (token.type !== 'number' || token.percent || token.value < 1 || token.value > 200) return []
+    const next = tokens
+      .slice(at + 1, at + 4)
+      .find(({ type }) => type !== 'filler' && type !== 'hen' && type !== 'unknown')
+    if (next?.type !== 'goal' || !next.goal.endsWith('-eggs')) return []
+    return [{ count: Math.round(token.value), sex: 'F', shows: !/^(?:blue|green|olive)-/u.test(next.goal) }]
+  })
+}
+/** Blue layers and others out of one pair: that the blue parent is not pure is what they say. */
+const isMixedLaying = (reading: Reading): boolean => {
+  const shells = layersCounted(reading).map(({ shows }) => shows)
+  return shells.includes(true) && shells.includes(false)
 }
 
 /** "10 chicks, 2 single combed": the others have it. */
@@ -116,7 +134,7 @@ const isOfYoung = ({ tokens }: Reading): boolean =>
 /** Whether a bird has one copy or two of a dominant, by its chicks. Without chicks that is a question of fact. */
 export const readPurity: Reader = (reading): CarrierQuestion | undefined => {
   if (!reading.asks && !reading.has('question', 'carry')) return undefined
-  if (!asksPurity(reading)) return undefined
+  if (!asksPurity(reading) && !isMixedLaying(reading)) return undefined
   const trait = traitOf(reading)
   if (!trait) return undefined
   const chicks = talliesOf(reading, trait)

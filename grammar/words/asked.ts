@@ -54,7 +54,7 @@ export const goalWords: Readonly<Record<Goal, string>> = {
     'dark eggs, dark egg, dark brown eggs, darkest eggs, darkest brown, chocolate eggs, chocolate egg, darkest egg, terracotta, mahogany eggs, dark brown egg, darker eggs, speckled eggs, dark brown',
   'white-eggs': 'white eggs, white egg, lay white',
   size: 'bigger, biggest, larger, heavier, giant size, big birds, large birds',
-  meat: 'meat, meaty, table, table birds, table bird, meat and eggs, dual purpose, dual, dp, carcass, carcase, roast, roasting, fryers, eating, freezer, freezer camp, butcher, butchering, broiler type, for eating, for the table, for the pot',
+  meat: 'fat cockerels, fat boys, fat cockerel, plump, fryer, roaster, roasters, sunday roast, sunday dinner, big cockerels, heavy cockerels, chunky, meatier, meatiest, eating birds, meat birds i can, meat bird i can, broiler alternative, eat the boys, eat the cockerels, for dinner, for meat, meat, table, table birds, table bird, meat and eggs, dual purpose, dual, dp, carcass, carcase, roast, roasting, fryers, eating, freezer, freezer camp, butcher, butchering, broiler type, for eating, for the table, for the pot',
   calm: 'calm, docile, friendly, gentle, tame, sweet, quiet, nice temperament, good temperament',
   barred: 'barred chicks, barred daughters, barred pullets, barred babies, barred offspring, barred hens out',
   laced: 'laced chicks, laced daughters, laced pullets, laced babies, laced offspring',

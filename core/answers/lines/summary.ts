@@ -4,6 +4,7 @@ import { feedToAge } from '../../hen/growth.ts'
 import { feedInYear, keepUntilYear, rearingFeedKg, straightRunFeedKg } from '../../hen/money.ts'
 import type { LinesQuestion } from '../../question.ts'
 import type { Candidate } from './candidate.ts'
+import { needsSummary } from './needs.ts'
 import { waysToSex, wayWords } from './sexed.ts'
 import { yearsPaid } from './says.ts'
 import { about, capital, daily, kilos, money } from './words.ts'
@@ -126,5 +127,7 @@ export function summaryOf(question: LinesQuestion, shown: readonly Candidate[]):
       return cockerel(question, shown)
     case 'buy-or-hatch':
       return bought(question, shown)
+    case 'needs':
+      return needsSummary(question, shown)
   }
 }

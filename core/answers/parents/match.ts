@@ -96,6 +96,29 @@ export function colourWords(look: string): readonly Wanted[] {
   return [...words].map((word) => ({ kind: 'colour', word, fits: colours[word]! }))
 }
 
+const solid =
+  (...tints: readonly string[]): Fits =>
+  ({ plumage }) =>
+    plumage.pattern === 'solid' && !plumage.white && tints.includes(plumage.black)
+/** Colours of the grown bird alone, all over where they are tints of black. */
+const grown: Readonly<Record<string, Fits>> = {
+  black: solid('black'),
+  blue: solid('blue'),
+  splash: solid('splash'),
+  lavender: solid('lavender', 'pale lavender'),
+  chocolate: solid('chocolate'),
+  mauve: solid('mauve'),
+  white: ({ plumage }) => plumage.white,
+  barred,
+  cuckoo: barred,
+  mottled: ({ plumage }) => plumage.mottled,
+  silver: ({ plumage }) => plumage.red === 'silver',
+  gold: ({ plumage }) => ['red', 'mahogany', 'gold', 'buff'].includes(plumage.red),
+  buff: ({ plumage }) => plumage.red === 'buff',
+}
+/** A colour that grown birds have; undefined for a word that is none. */
+export const grownIn = (word: string): Wanted | undefined => grown[word] && { kind: 'colour', word, fits: grown[word] }
+
 type FormWord = { readonly says: RegExp; readonly trait: keyof Form; readonly fits: (value: string) => boolean }
 const formWords: readonly FormWord[] = [
   { says: /muff|beard|fluffy cheek/u, trait: 'muffs', fits: (value) => value !== 'none' },

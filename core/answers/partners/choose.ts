@@ -64,7 +64,7 @@ function safeMates({ for: own, wanted, goals, among }: PartnersQuestion): readon
 
 export function choose(lists: readonly (readonly Candidate[])[], question: PartnersQuestion): Chosen {
   const all = onceEach(lists.map((list) => list.filter(({ serves }) => serves)))
-  const sexed = question.goals.length === 0 || question.goals.includes('sexable')
+  const sexed = (question.goals.length === 0 && question.chicks === undefined) || question.goals.includes('sexable')
   const plain = sexed ? all.filter(({ crossed }) => !isUncommon(workingCase(crossed, ['sexable']))) : all
   const ownRarity =
     question.among.length > 0 || question.for.some((own) => has(own, 'choc', 'choc') || has(own, 'Fm', 'Fm'))

@@ -9,7 +9,12 @@ import { carriesOf, quickGoal, quickSexing } from './quick.ts'
 import { goalWorth, leastWorth, overCases } from './score.ts'
 
 /** `wanted` is the part of the bird that is looked for. */
-export type Hunt = { readonly own: BirdRef; readonly wanted: Sex; readonly goals: readonly Goal[] }
+export type Hunt = {
+  readonly own: BirdRef
+  readonly wanted: Sex
+  readonly goals: readonly Goal[]
+  readonly line?: string // only birds of that line
+}
 export type Candidate = {
   readonly bird: BirdRef
   readonly own: BirdRef
@@ -23,8 +28,8 @@ const pairOf = ({ own, wanted }: Hunt, bird: BirdRef): { readonly sire: BirdRef;
   wanted === 'F' ? { sire: own, dam: bird } : { sire: bird, dam: own }
 
 /** The candidate in the line that the goals ask for, where the breed has it. */
-function inLine(breed: Breed, goals: readonly Goal[]): BirdRef {
-  const wish = goals.map((goal) => lineForGoal[goal]).find((line) => line !== undefined)
+function inLine(breed: Breed, { goals, line: told }: Pick<Hunt, 'goals' | 'line'>): BirdRef {
+  const wish = told ?? goals.map((goal) => lineForGoal[goal]).find((line) => line !== undefined)
   const line = lineOf(breed, wish)
   return line ? { breed: breed.name, line: line.id } : { breed: breed.name }
 }
@@ -53,9 +58,12 @@ const ofOneSize = (own: BirdRef, breed: Breed): boolean => {
 }
 
 /** A breed in its usual line, and the lines that carry something of their own where the chicks are to be sexed. */
-function birdsOf(breed: Breed, goals: readonly Goal[]): readonly BirdRef[] {
-  const usual = inLine(breed, goals)
-  const own = goals.includes('sexable') ? breed.lines.filter(({ id, genes }) => genes && id !== usual.line) : []
+function birdsOf(breed: Breed, hunt: Hunt): readonly BirdRef[] {
+  const usual = inLine(breed, hunt)
+  const own =
+    hunt.goals.includes('sexable') && hunt.line === undefined
+      ? breed.lines.filter(({ id, genes }) => genes && id !== usual.line)
+      : []
   return [usual, ...own.map(({ id }): BirdRef => ({ breed: breed.name, line: id }))]
 }
 
@@ -72,7 +80,7 @@ export function playThrough(hunt: Hunt, bird: BirdRef, withHen: boolean): Candid
   const crossed = mate(sire, dam, { hen: withHen, reverse: false })
   const parts = hunt.goals.map((goal) => overCases(crossed, (one) => goalWorth(goal, one)))
   const worth = parts.reduce((product, part) => product * (0.15 + 0.85 * part), 1) * (0.55 + 0.15 * found(bird.breed))
-  const usual = inLine(breedNamed(bird.breed ?? '') ?? breeds[0]!, hunt.goals).line === bird.line
+  const usual = inLine(breedNamed(bird.breed ?? '') ?? breeds[0]!, hunt).line === bird.line
   return {
     bird,
     own: hunt.own,
@@ -106,7 +114,7 @@ export function search(hunt: Hunt, share: number): readonly Candidate[] {
   const most = Math.max(8, Math.round((played[withHen ? 'withHen' : 'sexingOnly'] * share) / doubtOf(hunt.own)))
   return breeds
     .filter((breed) => offered(breed) && ofOneSize(hunt.own, breed))
-    .flatMap((breed) => birdsOf(breed, hunt.goals).map((bird) => ({ breed, bird })))
+    .flatMap((breed) => birdsOf(breed, hunt).map((bird) => ({ breed, bird })))
     .filter(({ bird }) => !harmTogether(hunt.own, bird))
     .map(({ breed, bird }) => ({ bird, quick: quickWorth(hunt, bird, breed) }))
     .filter(({ quick }) => quick > 0.03)

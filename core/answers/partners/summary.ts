@@ -52,7 +52,8 @@ export function partnersSummary(question: PartnersQuestion, goals: readonly Goal
   if (how === 'nearest')
     return fitting(`No ${one} gives just that with ${own}; nearest: ${names.join(', ')}.`, `Nearest: ${few}.`)
   const start = reached ? `For ${own}: ` : `None is likely to reach ${question.minimumEggs} eggs a year; nearest: `
-  const sexed = goals.includes('sexable') ? '; chicks sexable at hatch' : ''
+  const colour = question.chicks === undefined ? '' : `; ${best[0]?.why.split(';')[0]}`
+  const sexed = colour || (goals.includes('sexable') ? '; chicks sexable at hatch' : '')
   return fitting(
     ...[names.length, 4, 3, 2].map((n) => `${start}${names.slice(0, n).join(', ')}${sexed}.`),
     `${names.slice(0, 3).join(', ')}${sexed}.`,

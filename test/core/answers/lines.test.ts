@@ -222,3 +222,23 @@ test('whatever is asked, the answer has its shape and a summary that fits', () =
     { numRuns: 200 },
   )
 })
+
+describe('hens for eggs: a hen of 290 eggs a year lays 5.6 a week', () => {
+  const production = { compare: [{ breed: 'Red sex-link', line: 'production' }], topic: 'needs' } as const
+  test('48 eggs a week take nine of them', () => {
+    expect(answerLines(ask({ ...production, eggsPerWeek: 48 })).summary).toMatch(/^For 48 eggs a week: about 9 hens/)
+  })
+  test('two are not enough for four people, and eight are', () => {
+    expect(answerLines(ask({ ...production, hens: 2, people: 4 })).summary).toMatch(/^No: 2 hens .* about 11 eggs/)
+    expect(answerLines(ask({ ...production, hens: 8, people: 4 })).summary).toMatch(/^Yes: 8 hens .* about 4\d eggs/)
+  })
+  test('where no need is told, only what they lay is', () => {
+    expect(answerLines(ask({ ...production, hens: 6 })).summary).toMatch(/^6 hens .* lay about 3\d eggs/)
+  })
+})
+
+test('a cross that is compared names its sire and its dam', () => {
+  const cross = { sire: { breed: 'Black Copper Marans' }, dam: { breed: 'White Leghorn' } }
+  const { sire, dam } = answerLines(ask({ topic: 'buy-or-hatch', compare: [{ cross }] }))
+  expect([sire[0]?.breed, dam[0]?.breed]).toEqual(['Black Copper Marans', 'White Leghorn'])
+})

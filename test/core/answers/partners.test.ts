@@ -233,3 +233,21 @@ test('every cock and hen of the catalogue gets an answer of the contract', () =>
       expect([name, wanted, read.success]).toEqual([name, wanted, true])
     }
 })
+
+describe('one colour is wanted of all chicks', () => {
+  test('only splash makes every chick of a black bird blue, and only black every chick of a splash one', () => {
+    const [hen] = hensFor('Black Orpington', { goals: [], chicks: 'blue' }).best
+    expect([hen?.bird.breed, hen?.why]).toEqual(['Splash Orpington', 'all chicks blue'])
+    const [cock] = cocksFor('Splash Orpington', { goals: [], chicks: 'blue' }).best
+    expect([cock?.bird.breed, cock?.why]).toEqual(['Black Orpington', 'all chicks blue'])
+  })
+  test('a black bird that carries no lavender has no mate that makes lavender chicks', () => {
+    expect(hensFor('Black Orpington', { goals: [], chicks: 'lavender' }).best).toEqual([])
+  })
+})
+
+test('where heritage birds are wanted, none is of a production line', () => {
+  const { best } = hensFor('Rhode Island Red', { goals: ['eggs', 'sexable'], line: 'heritage' })
+  expect(best.length).toBeGreaterThan(1)
+  expect(best.map(({ bird }) => bird.line)).not.toContain('production')
+})
