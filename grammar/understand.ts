@@ -15,7 +15,8 @@ import {
   readPhotoSex,
   readVague,
 } from './read/askBack.ts'
-import { readCarrier } from './read/carrier.ts'
+import { readCarrier, readCountedCarrier } from './read/carrier.ts'
+import { readChickCarries } from './read/chickCarries.ts'
 import { readPurity } from './read/purity.ts'
 import { readCross } from './read/cross.ts'
 import { readAdvert, readCourtesy, readIllnessOrLaw, readOffTopic } from './read/decline.ts'
@@ -123,6 +124,8 @@ const readTopicOfPair: Reader = (reading, context) =>
 
 const readers: readonly Reader[] = [
   readFault,
+  readChickCarries,
+  readCountedCarrier,
   readNoiseUnlessMated,
   readIllnessOrLaw,
   readHearsayUnlessMated,

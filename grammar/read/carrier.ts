@@ -2,12 +2,13 @@
 import { genesOf, breedNamed } from '../../core/breeds.ts'
 import { loci, type LocusId } from '../../core/data/loci.ts'
 import { traitsIn } from '../bird.ts'
+import { varietiesOf } from '../variety.ts'
 import { traits } from '../words/traits.ts'
 import { commonOf, type Reader } from './common.ts'
 import { isToldPair, pairsIn } from './pairs.ts'
 import { nameOf, isNewName } from '../flock/names.ts'
 import { chicksCounted, isClear, saidOfAll, type Chicks } from './chicks.ts'
-import { isOf, kinOf, ownDaughters, type Trait } from './carrierKin.ts'
+import { isOf, isOfKin, kinOf, ownDaughters, type Trait } from './carrierKin.ts'
 import type { Bird } from '../bird.ts'
 import type { Reading } from '../reading.ts'
 import type { Brood, CarrierQuestion, FlockBird, Question, Tally } from '../../core/question.ts'
@@ -66,7 +67,7 @@ function shows({ saidOf, ref, sex }: Bird, { allele, locus }: Trait): boolean | 
   return recessive && coloured && saidOf.carried.length === 0 ? false : undefined
 }
 
-const flockBird = (bird: Bird, name: string, trait: Trait): FlockBird => {
+export const flockBird = (bird: Bird, name: string, trait: Trait): FlockBird => {
   const own = shows(bird, trait)
   const told = bird.ref.genotype?.[trait.locus]
   return {
@@ -78,9 +79,13 @@ const flockBird = (bird: Bird, name: string, trait: Trait): FlockBird => {
   }
 }
 
+/** Chicks counted, but for those of a relative. */
+const ownChicks = ({ tokens }: Reading): readonly Chicks[] =>
+  chicksCounted(tokens).filter(({ at }) => !isOfKin(tokens, at))
+
 /** Chicks told, as showing the trait or clear of it; `unsaid`: chicks counted of which no look was told. */
 function talliesOf(reading: Reading, trait: Trait): { readonly told: readonly Tally[]; readonly unsaid: number } {
-  const counted = chicksCounted(reading.tokens)
+  const counted = ownChicks(reading)
   const seen = counted.filter(({ look }) => look.length > 0)
   const total = counted.find(({ look, of }) => look.length === 0 && of === undefined)
   const told = seen.flatMap(({ count, of, sex, look, not }): readonly Tally[] => {
@@ -193,8 +198,9 @@ function subjectOf(reading: Reading, trait: Trait, pair: Mates | undefined): Sex
   const pronouns = reading.words.filter((word) => pronoun.test(word))
   if (pronouns.length > 0) return herWord.test(pronouns.at(-1)!) ? 'F' : 'M'
   if (pair && shows(pair.sire, trait) === true && shows(pair.dam, trait) !== true) return 'F'
-  const only = birds.find(({ sex }) => sex !== undefined)?.sex
-  return pair ? 'M' : (only ?? 'M')
+  const only = birds.find((bird) => bird.sex !== undefined)
+  if (pair || !only) return 'M'
+  return (only.sex === 'F') === (shows(only, trait) !== true) ? 'F' : 'M' // of one that shows it, its mate is asked about
 }
 
 /** "who carries it", "which one carries it". */
@@ -234,7 +240,7 @@ function pairOfOneKind(reading: Reading, counts: readonly Chicks[]): readonly Ma
 }
 
 export const readCarrier: Reader = (reading): Question | undefined => {
-  const counts = chicksCounted(reading.tokens)
+  const counts = ownChicks(reading)
   const ownKind = isToldPair(reading) ? [] : pairOfOneKind(reading, counts)
   const pairs =
     ownKind.length > 0
@@ -245,7 +251,10 @@ export const readCarrier: Reader = (reading): Question | undefined => {
   const at = askedAt(reading)
   const chicks = counts.length > 0
   const asksCarry =
-    (reading.has('carry') || at >= 0) &&
+    (reading.has('carry') ||
+      at >= 0 ||
+      (chicks && isCalledPure(reading)) ||
+      (chicks && /\btest (?:mating|mate|cross|hatch|bred|breeding)/u.test(reading.words.join(' ')))) &&
     (reading.has('test', 'odds', 'father', 'outcome', 'question') ||
       chicks ||
       reading.asks ||
@@ -258,8 +267,8 @@ export const readCarrier: Reader = (reading): Question | undefined => {
   if (!asksCarry && !odd && !(told && counts.some(({ not }) => not))) return undefined
   if (!isParticular(reading, told, chicks) && !subjectName(reading)) return undefined
   const trait = traitOf(reading, birds)
-  if (reading.tokens.some(({ type, word }) => type === 'pure' || word === 'pure')) return undefined // of two copies, not of one
   if (!trait || traits[traitIdOf(trait)]?.seen === true) return undefined
+  if (isOfTwoCopies(reading)) return undefined
   if (trait.locus === 'B' && birds.some(({ ref }) => /White/u.test(ref.breed ?? ''))) return undefined // white hides bars
   const young =
     told && counts.every(({ count }) => count === 1) ? youngCarries(reading, trait, pairs[0], at) : undefined
@@ -310,7 +319,7 @@ function youngCarries(
     : onZ || /\bcockerels?\b/u.test(text)
       ? 'M'
       : undefined
-  const name = sex === 'F' ? 'a daughter' : sex === 'M' ? 'a son' : 'a chick'
+  const name = sex === 'F' ? 'the daughter' : sex === 'M' ? 'the son' : 'the chick'
   return {
     kind: 'carrier',
     of: name,
@@ -329,16 +338,52 @@ function youngCarries(
   }
 }
 
+/** "Is he pure for it": of two copies, not of one. "Rooster pure black?" is of none. */
+const isOfTwoCopies = (reading: Reading): boolean =>
+  reading.tokens.some(({ type, word }) => type === 'pure' || word === 'pure') && !isCalledPure(reading)
+
+/** "Pure black?": is it free of what its chicks show. */
+const isCalledPure = ({ tokens }: Reading): boolean =>
+  tokens.some(({ type, word }, i) => (type === 'pure' || word === 'pure') && tokens[i + 1]?.type === 'colour')
+
+/** Chicks were counted and it is asked what they tell of a parent: whatever else is spoken of, that comes first. */
+export const readCountedCarrier: Reader = (reading, context) => {
+  const asked =
+    reading.has('carry', 'test') ||
+    isCalledPure(reading) ||
+    reading.tokens.some(({ type }) => type === 'split' || type === 'carries')
+  const looks = chicksCounted(reading.tokens).some(
+    ({ count, of, look }) => look.length > 0 && (count > 1 || of !== undefined),
+  )
+  return asked && looks ? readCarrier(reading, context) : undefined
+}
+
 /** A chick that shows what neither parent shows: "black over black gave a chocolate pullet". */
 function isOddChick(counts: readonly Chicks[], pair: Mates | undefined, named = false): boolean {
   const [found] = counts.filter(({ count, not }) => count > 0 && !not).flatMap(({ look }) => traitsIn(look))
   const trait = traits[found ?? '']
-  if (!trait || !pair || !oddities.has(trait.allele)) return false
-  return [pair.sire, pair.dam].every(
+  if (!trait || !pair) return false
+  const both = [pair.sire, pair.dam]
+  if (trait.allele === 'c') return both.every(isBlack)
+  if (trait.allele === 'r+') return both.every(isRoseCombed)
+  if (!oddities.has(trait.allele)) return false
+  return both.every(
     (bird) => (named || bird.saidOf.parts.some(({ type }) => type === 'colour')) && shows(bird, trait) === false,
   )
 }
-/** White is left out: chicks of many matings hatch white or yellow. */
+/** Black birds have no white chicks unless both carry it; chicks of many other matings hatch white or yellow. */
+const isBlack = ({ saidOf, ref }: Bird): boolean =>
+  saidOf.parts.some((part) => part.type === 'colour' && part.colour === 'black') || /^Black /u.test(ref.breed ?? '')
+/** By its breed or by what is said of it. */
+function isRoseCombed({ saidOf, ref }: Bird): boolean {
+  const family = saidOf.parts.find((part) => part.type === 'family')
+  const name = ref.breed ?? (family && varietiesOf(family.family, []).names[0])
+  const breed = name === undefined ? undefined : breedNamed(name)
+  const gene = breed && genesOf(breed)['R']
+  if (traitsIn(saidOf.parts).includes('rose comb')) return true
+  return gene?.kind === 'fixed' ? gene.allele === 'R' : gene?.kind === 'segregates' && (gene.freq['R'] ?? 0) > 1 / 2
+}
+
 const oddities: ReadonlySet<string> = new Set(['lav', 'choc', 'mo', 'h'])
 
 /** Chicks that stand there, not chicks that are thought of. */

@@ -55,6 +55,20 @@ const isAsking = (tokens: readonly Token[], at: number): boolean =>
   tokens[at]?.type === 'comma' &&
   /^(?:is|does|do|could|can|what|whats|how|so|odds|chance)\b/u.test(tokens[at + 1]?.word ?? '')
 
+/** "his brother threw a white chick": the chicks counted at this place of the text are a relative's. */
+export function isOfKin(tokens: readonly Token[], place: number): boolean {
+  const at = tokens.findIndex((token) => token.at >= place)
+  const start = tokens.slice(0, at).findLastIndex(({ type }) => type === 'stop') + 1
+  const verb = tokens.slice(start, at).findLastIndex(({ word }) => threw.test(word))
+  if (verb < 0) return false
+  const subject = tokens
+    .slice(start, start + verb)
+    .findLast(
+      (token) => isKinWord(token) || token.type === 'cock' || token.type === 'hen' || /^(?:he|she)$/u.test(token.word),
+    )
+  return subject !== undefined && isKinWord(subject)
+}
+
 /** "both parents split", "split x split", "out of two splits". */
 const bothSplit =
   /both (?:of )?(?:his |her |its |the |my )*(?:parents )?(?:of (?:\w+ ){1,5})?(?:were |are |r |of them |sides |birds |being |a |all )*(?:split|carr|het)|parents (?:are |were |both |is |all |known |to be )*(?:split|carr|het)|split (?:x|to|over|with|on) (?:a )?split|(?:two|2|pair of|of) splits/u

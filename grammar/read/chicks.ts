@@ -141,6 +141,7 @@ function phraseFrom(words: readonly Word[], from: number): Phrase {
   for (let i = from; i < Math.min(words.length, from + 14); i += 1) {
     const word = words[i]!
     end = i
+    if (word.token.word === 'with' && words[next(words, i + 1)]?.token.type === 'trait') continue // "with a single comb"
     if (['number', 'half', 'stop', 'part', 'own'].includes(word.role) || word.token.type === 'carries') break
     if (word.role === 'of' && words[next(words, i + 1)]?.role === 'number') break
     if (word.role === 'mate') {
@@ -160,6 +161,22 @@ function phraseFrom(words: readonly Word[], from: number): Phrase {
   }
   return { look, not, ...(sex === undefined ? {} : { sex }), young: young || hatched, end }
 }
+
+/** "8 chicks from a lavender hen are black": what is said of the chicks behind their parents. */
+function lookBehindParents(words: readonly Word[], { end }: Phrase): Partial<Pick<Phrase, 'look' | 'not'>> {
+  if (words[end]?.role !== 'part') return {}
+  const rest = words.slice(end, end + farWords)
+  const stop = rest.findIndex(({ role }) => role === 'stop' || role === 'number')
+  const at = rest
+    .slice(0, stop < 0 ? rest.length : stop)
+    .findIndex(
+      ({ token }, i) => i > 1 && turned.test(token.word) && !/^(?:that|which|who)$/u.test(rest[i - 1]!.token.word),
+    )
+  if (at < 0) return {}
+  const { look, not } = phraseFrom(words, end + at + 1)
+  return look.length > 0 ? { look, not: not || words[end + at]!.role === 'not' } : {}
+}
+const turned = /^(?:are|were|was|is|came|come|all|none|turned|feathered|hatched|look|looked)$/u
 
 /** "if a lavender chick hatches", "would one prove it": nothing was seen. */
 const supposed = /\b(?:if|would|will|could|can|need|until|unless|should|expect|chance|odds|prove|proves|how many)\b/u
@@ -181,6 +198,11 @@ export function chicksCounted(tokens: readonly Token[]): readonly Chicks[] {
   const joins = (word: Word | undefined): boolean =>
     word !== undefined &&
     (word.role === 'of' || word.token.type === 'outOf' || word.token.type === 'between' || word.token.type === 'slash')
+  /** "4 of 9", "1 chick out of 9". */
+  const totalBehind = (at: number): ReturnType<typeof total> => {
+    const joint = words[at]?.role === 'young' && words[next(words, at + 2)]?.role === 'number' ? at + 1 : at
+    return joins(words[joint]) ? total(joint + 1) : undefined
+  }
   for (const [i, { role, value, token }] of words.entries()) {
     if (taken.has(i)) continue
     const sentence = (): string => {
@@ -199,8 +221,9 @@ export function chicksCounted(tokens: readonly Token[]): readonly Chicks[] {
     if (role === 'number') {
       const after = next(words, i + 1)
       if (words[after]?.role === 'unit' || isOfMates(words, i)) continue
-      const whole = joins(words[after]) ? total(after + 1) : undefined
-      const said = phraseFrom(words, whole?.end ?? i + 1)
+      const whole = totalBehind(after)
+      const first = phraseFrom(words, whole?.end ?? i + 1)
+      const said = first.look.length > 0 ? first : { ...first, ...lookBehindParents(words, first) }
       const later = whole ?? (joins(words[said.end]) && said.look.length > 0 ? total(said.end + 1) : undefined)
       const counted =
         said.young || said.look.length > 0 || ['all', 'hatched'].includes(words[i - 1]?.role ?? '') || later
@@ -240,6 +263,8 @@ export function chicksCounted(tokens: readonly Token[]): readonly Chicks[] {
           not: said.not,
           at: token.at,
         })
+    } else if (role === 'look' && isBareChick(words, i)) {
+      found.push({ count: 1, look: [token], not: false, at: token.at })
     } else if (role === 'article' && words[i - 1]?.role !== 'not' && words[i + 1]?.role === 'look') {
       const said = phraseFrom(words, i + 1)
       const young = words.slice(i + 1, i + 5).find((word) => word.role !== 'look')
@@ -255,6 +280,12 @@ export function chicksCounted(tokens: readonly Token[]): readonly Chicks[] {
   }
   return found
 }
+/** "White chick popped up …": one chick at the head of a sentence, without a number. */
+const isBareChick = (words: readonly Word[], at: number): boolean =>
+  (at === 0 || words[at - 1]!.role === 'stop') &&
+  words[at + 1]?.role === 'young' &&
+  /[^s]$/u.test(words[at + 1]!.token.word) &&
+  /^(?:popped|turned|showed|appeared|came|hatched)$/u.test(words[at + 2]?.token.word ?? '')
 const hasOutcome = (words: readonly Word[], at: number): boolean =>
   words
     .slice(Math.max(0, at - 5), at)

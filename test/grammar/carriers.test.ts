@@ -37,6 +37,13 @@ describe('chicks counted: how many, of how many, and what they are or are not', 
     ['set 24 eggs 15 hatched all black', ['15 black']],
     ['my cock is 2 years old and gave 12 black chicks', ['12 black']],
     ['6 chicks so far', ['6 ']],
+    ['8 of 8 chicks from a lav hen are black', ['8/8 black']],
+    ['9 chicks off a lavender hen came out black', ['9 black']],
+    ['5 chicks from a hen that is lavender, all black', ['5 black']],
+    ['1 chick in 12 was chocolate', ['1/12 chocolate']],
+    ['One chick out of 9 came out with a single comb', ['1/9 single comb']],
+    ['white chick popped up from my black pair', ['1 white']],
+    ['white chick with a black spot, boy or girl', []],
     ['would one lavender chick prove it', []],
     ['which one carries white', []],
   ])('%s', (text, wanted) => {
@@ -60,6 +67,12 @@ describe('chicks so far', () => {
     ['black roo x lav hen = 3 lav 4 black, so he carries?', 'lav', 1],
     ['Black cock over black hens, 6 chicks, 1 chocolate pullet', 'choc', 1],
     ['one white chick out of 10 from 2 black birds, which one carries white', 'c', 1],
+    ['the breeder swears he is split to lavender but 8 of 8 chicks from a lav hen are black. true?', 'lav', 1 / 257],
+    ['only 3 chicks hatched from my test mating with a lav hen, all black. whats the odds now', 'lav', 1 / 9],
+    ['Rooster x lavender hen: 1 lav, 9 black. Rooster pure black?', 'lav', 1],
+    ['12 chicks out of my lav hen, none lav. carrier?', 'lav', 1 / 4097],
+    ['One chick out of 9 came out with a single comb from my wyandotte pair. what does that prove', 'r+', 1],
+    ["white chick popped up out of my black pair, who's to blame", 'c', 1],
   ])('%s', (text, allele, now) => {
     const [of, chance] = odds(text)
     expect(of).toBe(allele)
@@ -101,6 +114,8 @@ describe('what the family tells', () => {
     ['her mum was lavender, is she split?', 1],
     ['hes out of a lavender hen, is he split?', 1],
     ['cock from a chocolate father and black mum, is he split choc', 1],
+    ['his sister gave 2 lavender chicks. is he a carrier', 1 / 2],
+    ["Rooster's half brother made 3 lavender chicks last year, odds mine carries lav?", 1 / 4],
   ])('%s', (text, now) => {
     expect(odds(text)[1]).toBeCloseTo(now, 12)
   })
@@ -113,5 +128,25 @@ describe('what the family tells', () => {
     expect('assumptions' in said && said.assumptions.join()).toContain(
       'a hen has one Z and cannot be split for chocolate',
     )
+  })
+})
+
+describe('a chick of two told parents', () => {
+  test.each([
+    ['black chick out of two lav splits. 2/3 chance its split right?', 'the chick', 2 / 3],
+    ['chance a coloured pullet from two split recessive white birds carries white', 'the daughter', 2 / 3],
+    ['what are the odds a black chick from lav x black carries lav', 'the chick', 1],
+    ['are all the black chicks from my lavender roo and black hen split?', 'the chick', 1],
+    ['are chicks from a lavender orpington cock over black orpington hens all split?', 'the chick', 1],
+    ['do the sons of a choc hen and a black cock carry chocolate', 'the son', 1],
+    ['is a cockerel from a black cock split to lav and a black hen carrying lav', 'the son', 1 / 2],
+  ])('%s', (text, of, now) => {
+    const { question } = understand(text, emptyContext())
+    expect(question).toMatchObject({ kind: 'carrier', of })
+    expect(odds(text)[1]).toBeCloseTo(now, 12)
+  })
+  test('a daughter shows what is on her Z', () => {
+    const said = answer('will daughters out of a chocolate cock and black hen be split for chocolate?')
+    expect(said).toMatchObject({ kind: 'carrier', possible: false })
   })
 })

@@ -17,7 +17,9 @@ export function chanceWords(p: Ratio): string {
   return `about ${Math.round(share * 100)} in 100`
 }
 
-export const nameOf = ({ name, sex }: Member): string => (isOwnName(name) ? name : `the ${pronouns(sex).kind}`)
+export const nameOf = ({ name, sex }: Member): string =>
+  isOwnName(name) || isYoung.test(name) ? name : `the ${pronouns(sex).kind}`
+const isYoung = /^the (?:chick|daughter|son)$/u
 
 /** The summary, by what is known. `seen` are the readings on its offspring, in words; `test` the first test mating. */
 export function verdict(
