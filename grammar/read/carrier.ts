@@ -373,7 +373,8 @@ function isOddChick(counts: readonly Chicks[], pair: Mates | undefined, named = 
 }
 /** Black birds have no white chicks unless both carry it; chicks of many other matings hatch white or yellow. */
 const isBlack = ({ saidOf, ref }: Bird): boolean =>
-  saidOf.parts.some((part) => part.type === 'colour' && part.colour === 'black') || /^Black /u.test(ref.breed ?? '')
+  saidOf.parts.some((part) => part.type === 'colour' && part.colour === 'black') ||
+  ref.breed?.startsWith('Black ') === true
 /** By its breed or by what is said of it. */
 function isRoseCombed({ saidOf, ref }: Bird): boolean {
   const family = saidOf.parts.find((part) => part.type === 'family')
