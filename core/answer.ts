@@ -24,7 +24,17 @@ export const BirdSeen: z.ZodType<BirdSeen> = z.lazy(() =>
 export const Source = z.strictObject({ ref: z.string(), status: z.enum(['read', 'common practice', 'from memory']) })
 export type Source = z.infer<typeof Source>
 export const Caution = z.strictObject({
-  topic: z.enum(['surplus-males', 'lethal', 'welfare', 'disease', 'hygiene', 'by-laws', 'health', 'inbreeding']),
+  topic: z.enum([
+    'surplus-males',
+    'lethal',
+    'welfare',
+    'disease',
+    'hygiene',
+    'by-laws',
+    'health',
+    'inbreeding',
+    'strains',
+  ]),
   text: z.string(),
 })
 export type Caution = z.infer<typeof Caution>

@@ -144,6 +144,7 @@ export const PartnersQuestion = z.strictObject({
   wanted: Sex, // the part that is looked for
   goals: z.array(Goal).readonly(), // empty = sexable
   among: z.array(BirdRef).readonly(), // only these, where the keeper names candidates; empty = whole catalogue
+  besides: z.array(BirdRef).readonly().optional(), // not these: the keeper has them, or does not want them
   minimumEggs: z.number().optional(), // a year
   chicks: z.string().optional(), // the one colour that all chicks shall have
   line: z.string().optional(), // only birds of that line, where the breed has it: 'heritage'

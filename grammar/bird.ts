@@ -266,7 +266,8 @@ function traitGenotype(said: BirdSaid, sex: Sex | undefined): ToldGenotype {
   const frizzled =
     said.parts.some((part) => part.type === 'colour' && part.colour === 'frizzle') &&
     said.parts.some(({ type }) => type === 'breed' || type === 'family')
-  return Object.assign({}, ...told, frizzled ? { F: ['F'] } : {})
+  const rumpless = said.parts.some((part) => part.type === 'colour' && part.colour === 'rumpless')
+  return Object.assign({}, ...told, frizzled ? { F: ['F'] } : {}, rumpless ? { Rp: ['Rp'] } : {})
 }
 
 const wordsOf = (said: BirdSaid): string =>

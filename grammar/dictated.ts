@@ -1,7 +1,7 @@
 // grammar/dictated.ts: names of birds that a phone wrote down by ear: "Emma Rock Anna hen", "well summer roo".
 import { doubleMetaphone } from 'double-metaphone'
 import { isKnownWord, joinedNames, longestPhrase } from './lexicon.ts'
-import { isPlainWord, respell } from './spelling.ts'
+import { isColours, isPlainWord, respell } from './spelling.ts'
 import type { Word } from './word.ts'
 
 const sound = (text: string): string => doubleMetaphone(text)[0]
@@ -55,7 +55,7 @@ const isMating = (word: Word | undefined): boolean =>
 function heardAs(words: readonly Word[], from: number, to: number): string | undefined {
   const window = words.slice(from, to)
   if (window.length < 2 || window.some(({ raw }) => raw.type !== 'word')) return undefined
-  const known = window.every(({ word }) => isKnownWord(word))
+  const known = window.every(({ word }) => isKnownWord(word) || isColours(word))
   if (known && (window.length < 3 || reads(window) || isJoint(window[0]!))) return undefined
   const run = window.map(({ word }) => word).join('')
   return bySound.get(sound(run)) ?? spelledLike(window, run)
@@ -78,7 +78,7 @@ function spelledLike(window: readonly Word[], run: string): string | undefined {
 /** "my roo and a white hen": nobody hears a name that begins so. */
 const isJoint = ({ word }: Word): boolean => /^(?:and|or|with|over|on|the)$/u.test(word)
 
-const ofBird: ReadonlySet<string> = new Set(['breed', 'family', 'colour', 'line', 'cock', 'hen'])
+const ofBird: ReadonlySet<string> = new Set(['breed', 'family', 'colour', 'line', 'cock', 'hen', 'goal', 'aspect'])
 
 /** True where each word has its part in a bird as it stands: "white rock roo". */
 function reads(window: readonly Word[]): boolean {

@@ -7,7 +7,8 @@ import { familyOf } from './variety.ts'
 import { lineSought } from './words/lines.ts'
 import { aspectsOf, commonOf, goalsOf, isSolid, numberBefore } from './read/common.ts'
 import { isToldPair, pairsIn } from './read/pairs.ts'
-import { isNamed, sexOfGroup, type Group } from './saying.ts'
+import { partTaken } from './partTaken.ts'
+import { isNamed, type Group } from './saying.ts'
 import type { Bird } from './bird.ts'
 import type { Reading } from './reading.ts'
 import type { AskBackQuestion, Aspect, Assumed, BirdRef, CrossQuestion, Question } from '../core/question.ts'
@@ -72,22 +73,9 @@ const newBird = (group: Group, part: Sex, mating: Mating): readonly BirdRef[] =>
       ).ref,
   )
 
-/** Which part a new bird takes: told, else that of the bird it is most like, else the hen's. */
-function partOf(group: Group, told: Sex | undefined, mating: Mating): Sex {
-  const lead = group[0]?.parts[0]?.type
-  const sex = told ?? sexOfGroup(group) ?? (lead === 'his' ? 'M' : lead === 'her' ? 'F' : undefined)
-  if (sex) return sex
-  const [first] = group
-  const families = [mating.sire, mating.dam].map(({ breed }) => familyOf(breed ?? ''))
-  const own = first && birdOf(first).ref.breed
-  const family = own === undefined ? undefined : familyOf(own)
-  if (family !== undefined && families[0] === family && families[1] !== family) return 'M'
-  return 'F'
-}
-
 function replaced(base: CrossQuestion, group: Group, told: Sex | undefined, reading: Reading): CrossQuestion {
   const [first] = base.matings
-  const part = partOf(group, told, first!)
+  const part = partTaken(group, told, first!, reading.tokens)
   const matings = base.matings.flatMap((mating) =>
     newBird(group, part, mating).map((bird) => withBird(mating, part, withOld(bird, inPlace(mating, part)))),
   )

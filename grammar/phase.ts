@@ -77,6 +77,28 @@ function fromParents(text: string): PhaseTold | undefined {
   return undefined
 }
 
+/** Two looks of one gene on the Z, the dominant one first. */
+const looks: readonly (readonly [dominant: string, recessive: string, genes: string])[] = [
+  ['silver', 'gold', 'S/s+'],
+  ['slow', 'fast', 'K/k+'],
+  ['barred', 'unbarred', 'B/b+'],
+]
+const male = '(?:cock|cockerel|roo|rooster|male)'
+const female = '(?:hen|pullet|female|mum|mom|mother|dam)'
+/** "a silver slow cock out of a gold fast hen": what she lacks she gave him lacking, on one Z; so he has both on the other. */
+function outOfHen(text: string): PhaseTold | undefined {
+  for (const [one, lacksOne, first] of looks)
+    for (const [other, lacksOther, second] of looks) {
+      if (one === other) continue
+      const found = new RegExp(
+        String.raw`\b${one}[,/ ]+(?:and )?${other}(?:[- ]feather\w*)? ${male} (?:out of|from|bred from|whose (?:mum|mom|mother|dam) (?:was|is)) (?:an? |his )?(?:${lacksOne}[,/ ]+(?:and )?${lacksOther}|${lacksOther}[,/ ]+(?:and )?${lacksOne})(?:[- ]feather\w*)? ${female}\b`,
+        'iu',
+      ).exec(text)
+      if (found) return { text: text.replace(found[0], `${first} ${second} cock`), phase: 'coupling' }
+    }
+  return undefined
+}
+
 export function phaseTold(text: string): PhaseTold {
   const told = rewritten(text)
   return told.phase === undefined
@@ -97,6 +119,8 @@ function rewritten(text: string): PhaseTold {
   }
   const parents = /\bfrom\b/iu.test(short) ? fromParents(text) : undefined
   if (parents) return parents
+  const out = outOfHen(short)
+  if (out) return { ...out, text: out.text + text.slice(short.length) }
   const word = /\b(coupling|coupled|repulsion|repulsed)\b/iu.exec(short)?.[1]?.toLowerCase()
   return { text, phase: word === undefined ? undefined : word.startsWith('coup') ? 'coupling' : 'repulsion' }
 }

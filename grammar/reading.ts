@@ -40,8 +40,14 @@ function clausesOf(tokens: readonly Token[]): readonly (readonly Token[])[] {
   const clauses: Token[][] = [[]]
   for (const [i, each] of tokens.entries()) {
     const token = pointing(each, tokens[i + 1])
-    if (token.type === 'stop') clauses.push([])
-    else if (isOfVerb(token, tokens[i + 1]) || isOfAll(tokens, i) || isOfEggs(token, tokens[i - 1])) continue
+    if (token.type === 'stop' || isNowHad(tokens, i)) clauses.push([])
+    else if (
+      isOfVerb(token, tokens[i + 1]) ||
+      isOfAll(tokens, i) ||
+      isOfEggs(token, tokens[i - 1]) ||
+      isOfShare(tokens, i)
+    )
+      continue
     else if (token.type !== 'filler' && token.type !== 'unknown' && !isPronoun(token, clauses.at(-1)!.at(-1)))
       clauses.at(-1)!.push(token)
   }
@@ -49,6 +55,14 @@ function clausesOf(tokens: readonly Token[]): readonly (readonly Token[])[] {
     .map((clause) => withoutEmptyBrackets(withoutOpening(clause).map(aloneOrNot)))
     .filter(({ length }) => length > 0)
 }
+
+/** "crossed A with B, now have olive pullets": what came of it, and no more mates. */
+const isNowHad = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at]!.word === 'now' &&
+  tokens
+    .slice(at + 1, at + 4)
+    .find(({ word }) => word !== 'i' && word !== 'we')
+    ?.word.match(/^(?:have|got|ive|weve)\b/u) != null
 
 /** "hens to carry barring": nobody is put to anybody. */
 const isOfVerb = (token: Token, next: Token | undefined): boolean =>
@@ -62,6 +76,16 @@ export function isOfAll(tokens: readonly Token[], at: number): boolean {
   if (token.type !== 'colour' || !/^(?:all|both|every|everything)$/u.test(before?.word ?? '')) return false
   if (!comes && ['over', 'under', 'cock', 'hen', 'is'].includes(tokens[at - 2]?.type ?? '')) return false
   return !['breed', 'family', 'colour', 'cock', 'hen', 'over', 'under', 'line'].includes(after?.type ?? '')
+}
+
+/** "mottled %", "% lavender", "percent white": what is counted, and no bird. */
+function isOfShare(tokens: readonly Token[], at: number): boolean {
+  const [before, token, after] = [tokens[at - 1], tokens[at]!, tokens[at + 1]]
+  const isShare = (near: Token | undefined): boolean => near?.type === 'aspect' && near.aspect === 'shares'
+  const ofBird = (near: Token | undefined): boolean =>
+    ['breed', 'family', 'colour', 'cock', 'hen', 'over', 'under', 'line'].includes(near?.type ?? '')
+  if (token.type !== 'colour') return false
+  return isShare(before) ? !ofBird(after) : isShare(after) && !ofBird(before)
 }
 
 /** "how brown are the eggs": no colour of a bird. */

@@ -86,6 +86,14 @@ function names(again: BirdSaid, bird: BirdSaid): boolean {
 const nameHas = (bird: BirdSaid, colour: Colour): boolean =>
   bird.parts.some((part) => part.type === 'breed' && (part.names[0] ?? '').toLowerCase().includes(colour))
 
+/** "hatchery Barred Rocks vs exhibition ones": the same breed in another line. */
+function inOtherLine(said: BirdSaid, list: Group): BirdSaid {
+  const line = said.parts.some(({ type }) => type === 'line')
+  const other = list.find((one) => one !== said && one.parts.some(({ type }) => type === 'line') && hasBreed(one))
+  if (!line || hasBreed(said) || !other) return said
+  return { ...said, parts: [...other.parts.filter(({ type }) => type === 'breed' || type === 'family'), ...said.parts] }
+}
+
 /** "his mother", "Grandsire": kin of a bird, and no mate of it. */
 const isKin = ({ parts }: BirdSaid): boolean =>
   parts.some(({ type }) => type === 'kin') ||
@@ -166,7 +174,12 @@ export function sceneOf(
     const near =
       list.find((one) => one !== said && hasBreed(one)) ??
       (isPattern(said) ? entries.findLast((entry) => hasBreed(entry.said))?.said : undefined)
-    const entry: Entry = { said, sex: sexSaid(said) ?? sex, carry: near && familyIn(near), place }
+    const entry: Entry = {
+      said: inOtherLine(said, list),
+      sex: sexSaid(said) ?? sex,
+      carry: near && familyIn(near),
+      place,
+    }
     entries.push(entry)
     return entry
   }

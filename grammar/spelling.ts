@@ -25,6 +25,7 @@ export const isEveryday = (word: string): boolean =>
   everyday.has(word) ||
   beginnings.some((start) => word.startsWith(start)) ||
   /^\d|^.{1,3}$/u.test(word) ||
+  everyday.has(word.replace(/([bdgklmnprt])\1(?:ed|ing|er|y)$/u, '$1')) ||
   ['s', 'es', 'ed', 'd', 'ing', 'ly', 'er', 'ers', 'est', 'y', 'nt'].some(
     (ending) =>
       word.endsWith(ending) &&
@@ -94,6 +95,11 @@ const alike = (one: Target, other: Target): boolean =>
   `${one.word}s` === other.word ||
   `${other.word}s` === one.word
 
+/** "orpinton bufs": several of a colour that is known, slips and all. */
+export const isColours = (word: string): boolean =>
+  word.endsWith('s') &&
+  [...(knownWords().get(word.slice(0, -1)) ?? [])].some((use) => /^(?:\{"type":")?colour\b/u.test(use))
+
 /**
  * What an unknown word was meant to be; undefined where nothing is near, or where it is an everyday word.
  * A rival is as near and sounds as much like it.
@@ -102,6 +108,7 @@ export function respell(word: string): Spelt | undefined {
   const run = runTogether(word)
   if (run !== undefined) return { words: run.split(' ') }
   if (isEveryday(word)) return undefined
+  if (isColours(word)) return { words: [word.slice(0, -1)] }
   const found = near(word).filter((target) => target.word !== word)
   const best = found[0]
   if (!best) return undefined

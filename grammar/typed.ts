@@ -206,6 +206,13 @@ function standsAsBird(words: readonly Word[], from: number, length: number): boo
 /** What is spoken of a breed by its name: its comb, its temper. */
 const ofBreeds = /^(?:combs?|temperament|temper|broodiness|eggshell|plumage|genetics|shanks?|crest|weight)$/u
 
+/** "Cornish x Rock": the sign is that of a mating where a bird follows. */
+function isMatingSign(words: readonly Word[], from: number, { text, length }: Found): boolean {
+  if (!text.endsWith(' x')) return false
+  const type = phraseOver(words, from + length, 1)?.meaning.type
+  return type !== undefined && (birdTypes.has(type) || type === 'colour')
+}
+
 const signTypes: Partial<Record<Raw['type'], Plain>> = {
   plus: 'plus',
   and: 'and',
@@ -215,7 +222,6 @@ const signTypes: Partial<Record<Raw['type'], Plain>> = {
   close: 'close',
   is: 'is',
   chick: 'chick',
-  sign: 'unknown',
 }
 
 const currencies: Readonly<Record<string, string>> = { '£': '£', $: '$', '€': '€' }
@@ -244,6 +250,8 @@ function signToken(
       return { ...spot, type: 'hen', many: false, parent: false }
     case 'egg':
       return { ...spot, type: 'aspect', aspect: 'eggs' }
+    case 'sign':
+      return raw.text === '%' ? { ...spot, type: 'aspect', aspect: 'shares' } : { ...spot, type: 'unknown' }
     case 'gene':
       return { ...spot, type: 'gene' }
     case 'stop':
@@ -308,7 +316,8 @@ function wordToken(
   gap: boolean,
   among: boolean,
 ): { readonly token: Token; readonly length: number } {
-  const admits = (found: Found): boolean => !isRisky(found.text) || standsAsBird(words, from, found.length)
+  const admits = (found: Found): boolean =>
+    (!isRisky(found.text) || standsAsBird(words, from, found.length)) && !isMatingSign(words, from, found)
   const at = (index: number): string | undefined => {
     const word = words[index]
     return word && (word.raw.type === 'word' || word.raw.type === 'number') ? word.word : undefined
@@ -381,7 +390,7 @@ export function typed(raws: readonly Raw[]): Typed {
     gap = token.type === 'unknown' || (gap && token.type === 'filler')
     i += length
   }
-  return { tokens: tokens.map(asFeature), corrections }
+  return { tokens: tokens.map(asFeathering).map(asFeature), corrections }
 }
 
 /** "split mo": the symbol of an allele behind a word of carrying. */
@@ -392,6 +401,27 @@ const carriedAllele = (token: Token, before: Token | undefined): Token =>
   lociOfAllele(token.said) !== undefined
     ? { ...token, type: 'gene' }
     : token
+
+const feathering: Readonly<Record<string, string>> = {
+  slow: 'slow feathering',
+  fast: 'fast feathering',
+  rapid: 'fast feathering',
+}
+/** "gold fast hens": of the feathering, between a colour and a sex. */
+function isFeathering(at: number, all: readonly Token[]): boolean {
+  const [before, token, after] = [all[at - 1]?.type, all[at], all[at + 1]?.type]
+  if (token?.type !== 'unknown' || feathering[token.word] === undefined) return false
+  const sexed = after === 'cock' || after === 'hen'
+  const ends = after === undefined || after === 'stop' || after === 'over'
+  const coloured = after === 'colour' && ['cock', 'hen'].includes(all[at + 2]?.type ?? '')
+  return sexed || coloured || (before === 'colour' && ends)
+}
+const asFeathering = (token: Token, at: number, all: readonly Token[]): Token =>
+  isFeathering(at, all)
+    ? { ...spotOnly(token), type: 'trait', trait: feathering[token.word]! }
+    : token.gap && isFeathering(at - 1, all)
+      ? { ...token, gap: false }
+      : token
 
 /** "a chick with a naked neck": a feature there, and no breed. */
 function asFeature(token: Token, at: number, all: readonly Token[]): Token {

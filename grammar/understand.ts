@@ -7,6 +7,7 @@ import { normalise } from './normalise.ts'
 import { phaseTold, withPhase } from './phase.ts'
 import { readingOf, type Reading } from './reading.ts'
 import {
+  readBareMating,
   readContextMissing,
   readLooksOnly,
   readMissing,
@@ -127,6 +128,7 @@ const readers: readonly Reader[] = [
   readChickCarries,
   readCountedCarrier,
   readNoiseUnlessMated,
+  readBareMating,
   readIllnessOrLaw,
   readHearsayUnlessMated,
   readHatch,

@@ -60,6 +60,8 @@ const missingWords: Readonly<Record<AskBackQuestion['missing'], string>> = {
   trait: 'Which trait is it about',
 }
 
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
+
 export function answerAskBack(question: AskBackQuestion, resolve: Resolve): Answer {
   const answers = question.options.slice(0, played).map((option) => resolve(option.question))
   const readings = new Set(answers.map(readingOf))
@@ -71,7 +73,10 @@ export function answerAskBack(question: AskBackQuestion, resolve: Resolve): Answ
     shown && 'birds' in shown
       ? { sire: shown.sire, dam: shown.dam, birds: shown.birds }
       : birdsOf({ birds: question.birds })
-  const what = missingWords[question.missing] + (question.about ? `: ${question.about}` : '')
+  const what =
+    question.missing === 'other-bird' && question.about
+      ? `${capital(question.about)} with which other bird`
+      : missingWords[question.missing] + (question.about ? `: ${question.about}` : '')
   const back: AskBackAnswer = {
     kind: 'ask-back',
     summary: fitting(`${what}?`, `${missingWords[question.missing]}?`),

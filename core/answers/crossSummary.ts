@@ -48,6 +48,36 @@ function mixOf({ cockerels, pullets }: Case): string | undefined {
   return same && listed(m).length < 60 ? listed(m) : undefined
 }
 
+/** Of all chicks: features of form that some have and some lack, then what becomes of the black parts. */
+function parting({ cockerels, pullets }: Case): readonly string[] {
+  const all = [...cockerels, ...pullets].map((kind) => ({ ...kind, share: kind.share / 2 }))
+  const some = (share: number): boolean => share > 0.01 && share < 0.99
+  const features = new Set(all.flatMap(({ form }) => form))
+  const forms = [...features]
+    .map((word): readonly [string, number] => [
+      word,
+      all.filter(({ form }) => form.includes(word)).reduce((sum, { share }) => sum + share, 0),
+    ])
+    .filter(([, share]) => some(share))
+  const combs = sharesBy(all, ({ comb }) => `${comb} comb`).filter(([, share]) => some(share))
+  const tints = sharesBy(all, ({ look }) => look.plumage.black).filter(([tint]) => tint !== 'none')
+  return [
+    ...(forms.length > 0 && forms.length <= 3 ? [listed(forms)] : []),
+    ...(combs.length > 1 && combs.length <= 3 ? [listed(combs)] : []),
+    ...(tints.length > 1 && tints.length <= 3 ? [`${listed(tints)} where black would be`] : []),
+  ]
+}
+
+/** Shares were asked, and no one colour answers. */
+function sharesLine(cases: readonly Case[], aspects: readonly Aspect[]): string | undefined {
+  const [one, ...others] = cases
+  if (!one || others.length > 0 || !aspects.includes('shares') || aspects.includes('sexing')) return undefined
+  const mix = mixOf(one)
+  const told = mix === undefined ? parting(one) : [mix]
+  if (told.length === 0 || one.sexing.verdict !== 'no') return undefined
+  return fitting(`${capital(told.join('; '))}; not sexable at hatch.`, `${capital(told[0]!)}; not sexable at hatch.`)
+}
+
 /** Asked by the way they look, or not asked by any: what they grow into stands before whether they can be sexed. */
 function looksLine(cases: readonly Case[], aspects: readonly Aspect[]): string | undefined {
   const [one, ...others] = cases
@@ -188,7 +218,7 @@ function dependsLine(cases: readonly Case[]): string {
 export function summaryOf({ cases }: Crossed, aspects: readonly Aspect[]): string {
   const [first] = cases
   if (first?.hen && asksOfHenOnly(aspects)) return shellSummary(cases, aspects) ?? henSummary(first.hen, aspects)
-  const looks = looksLine(cases, aspects)
+  const looks = sharesLine(cases, aspects) ?? looksLine(cases, aspects)
   if (looks !== undefined) return looks
   return cases.length > 1 ? (wingsLine(cases) ?? dependsLine(cases)) : verdictLine(first!)
 }

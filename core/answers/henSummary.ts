@@ -13,12 +13,27 @@ const weeks = (days: number): number => Math.round(days / 7)
 /** A share that is one of inheritance, not of shade: a half, a quarter, three quarters, to within a hundredth. */
 const plainShare = (share: number): number | undefined => [1 / 2, 1 / 4, 3 / 4].find((p) => Math.abs(p - share) < 0.01)
 
+/** 'half green or olive, half tinted or light brown', where one gene parts them; undefined where it does not, or each is one shade. */
+function blueAndNot(shell: Hen['shell']): string | undefined {
+  const [blue, plain] = [shell.filter(({ colour }) => isBlue(colour)), shell.filter(({ colour }) => !isBlue(colour))]
+  const share = plainShare(blue.reduce((sum, one) => sum + one.share, 0))
+  if (share === undefined || plain.length === 0 || shell.length < 3) return undefined
+  const names = (some: Hen['shell']): string =>
+    some
+      .filter((one) => one.share > 0.04)
+      .map(({ colour }) => colour)
+      .join(' or ')
+  return `${shareWords(share)} ${names(blue)}, ${shareWords(1 - share)} ${names(plain)}`
+}
+
 /** 'brown', 'half olive, the rest dark brown or brown', 'mostly cream, some white', 'brown or light brown'. */
 export function shellWords({ shell }: Hen): string {
   const [first, ...others] = shell.filter(({ share }) => share > 0.04)
   if (!first) return ''
   const rest = others.map(({ colour }) => colour).join(' or ')
   if (others.length === 0) return first.colour
+  const halves = blueAndNot(shell)
+  if (halves !== undefined) return halves
   const plain = plainShare(first.share)
   if (plain !== undefined) return `${shareWords(plain)} ${first.colour}, the rest ${rest}`
   return first.share > 0.6 ? `mostly ${first.colour}, some ${rest}` : `${first.colour} or ${rest}`

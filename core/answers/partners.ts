@@ -64,9 +64,14 @@ const safely = ({ bird, own }: Candidate): string =>
     ?.safely ?? ''
 
 /** All the candidates for each of the keeper's birds: those he named, or the catalogue. */
-function candidates(hunts: readonly Hunt[], { among, chicks }: PartnersQuestion): readonly (readonly Candidate[])[] {
+function candidates(
+  hunts: readonly Hunt[],
+  { among, chicks, besides = [] }: PartnersQuestion,
+): readonly (readonly Candidate[])[] {
+  const leftOut = new Set(besides.map(({ breed }) => breed))
   if (chicks !== undefined && among.length === 0) return hunts.map((hunt) => matesForColour(hunt, chicks))
-  if (among.length === 0) return hunts.map((hunt) => search(hunt, 1 / hunts.length))
+  if (among.length === 0)
+    return hunts.map((hunt) => search(hunt, 1 / hunts.length).filter(({ bird }) => !leftOut.has(bird.breed)))
   return hunts.map((hunt) =>
     among
       .filter((bird) => !harmTogether(hunt.own, bird))

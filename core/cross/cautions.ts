@@ -1,5 +1,6 @@
 // core/cross/cautions.ts: which cautions a mating calls for, and the one that is shown.
 import type { Caution, Crossed } from '../answer.ts'
+import { breedNamed } from '../breeds.ts'
 import { cautionFor, cautionsFor, matingCautions, type CautionId } from '../data/cautions.ts'
 import type { Aspect, BirdRef } from '../question.ts'
 import { parentGenotypes } from './pair.ts'
@@ -13,6 +14,12 @@ const fullSibs = ({ sire, dam }: Mating): boolean =>
   same(sire.cross.sire, dam.cross.sire) &&
   same(sire.cross.dam, dam.cross.dam)
 
+/** What the broiler was made from. */
+function makesMeatBirds({ sire, dam }: Mating): boolean {
+  const families = [sire, dam].map(({ breed }) => (breed === undefined ? undefined : breedNamed(breed)?.family))
+  return families.includes('Cornish') && families.includes('Plymouth Rock')
+}
+
 /** Cautions due for a mating, in no order. Sexed chicks mean that somebody will not want the cockerels. */
 function due(crossed: Crossed, mating: Mating): readonly CautionId[] {
   const { sire, dam } = parentGenotypes(mating.sire, mating.dam)
@@ -21,11 +28,18 @@ function due(crossed: Crossed, mating: Mating): readonly CautionId[] {
     ...matingCautions(sire, dam),
     ...(sexed ? (['surplusMales'] as const) : []),
     ...(fullSibs(mating) ? (['inbreeding'] as const) : []),
+    ...(makesMeatBirds(mating) ? (['meatStrains'] as const) : []),
   ]
 }
 
-/** At most one, or all of them where welfare is what was asked. */
+/** Harm of what was told of both birds: it is said, whatever else of them may harm more. */
+const toldHarm = ({ sire, dam }: Mating): readonly Caution[] =>
+  cautionsFor(matingCautions(sire.genotype ?? {}, dam.genotype ?? {}))
+
+/** At most one beside what was told of both, or all of them where welfare is what was asked. */
 export function crossCautions(crossed: Crossed, mating: Mating, aspects: readonly Aspect[]): readonly Caution[] {
   const ids = due(crossed, mating)
-  return aspects.includes('welfare') ? cautionsFor(ids) : cautionFor(ids)
+  if (aspects.includes('welfare')) return cautionsFor(ids)
+  const told = toldHarm(mating)
+  return [...told, ...cautionFor(ids).filter(({ text }) => !told.some((one) => one.text === text))]
 }

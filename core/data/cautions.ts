@@ -61,6 +61,12 @@ export const cautions = {
     text: 'Close kin mated for several generations lose hatch and vigour; bring in an unrelated cock now and then.',
     sources: [practice],
   },
+  meatStrains: {
+    topic: 'strains',
+    weight: 2,
+    text: 'The Cornish Cross meat bird is bred this way, but from broiler strains of its own; from breed stock expect a slower, lighter table bird.',
+    sources: [practice],
+  },
   newStock: {
     topic: 'disease',
     weight: 2,

@@ -33,6 +33,17 @@ export const readLooksOnly: Reader = (reading) => {
     : undefined
 }
 
+/** "the old hen with the young roo": one put to the other, and no bird named. */
+export const readBareMating: Reader = (reading) => {
+  const { scene, tokens } = reading
+  const birds = scene.matings.flatMap(({ sires, dams }) => [...sires, ...dams])
+  const bare = birds.length > 0 && [...birds, ...scene.birds].every(({ named, ref }) => !named && !ref.cross)
+  const only = tokens.every(({ type }) =>
+    ['filler', 'cock', 'hen', 'over', 'under', 'my', 'stop', 'cross'].includes(type),
+  )
+  return bare && only ? ask(reading, 'birds', []) : undefined
+}
+
 /** A picture, or words that point at something unseen. */
 export const readPhoto: Reader = (reading) =>
   reading.has('photo') && (reading.asks || reading.has('question'))
@@ -76,7 +87,12 @@ export const readMissing: Reader = (reading) => {
     mates.some(({ sex }) => sex !== undefined && sex !== only.sex)
   )
     return ask(reading, 'other-bird', refsOf(birds), only.said) // "a Marans cock over my hens"
-  if (only && rest.length === 0 && only.others.length > 0) return whichOne(reading, only)
+  const partBred = /\b(?:three[- ]quarters?|3\/4|75 ?%|quarter|1\/4)(?:[- ]bred)? /iu.exec(
+    reading.text.slice(0, 200),
+  )?.[0]
+  if (only && rest.length === 0 && partBred) return ask(reading, 'other-bird', refsOf(birds), partBred + only.said)
+  const mateSought = only?.sex !== undefined || tokens.some(({ type }) => type === 'sexlink')
+  if (only && rest.length === 0 && only.others.length > 0 && !mateSought) return whichOne(reading, only)
   if (birds.length === 1) return ask(reading, 'other-bird', refsOf(birds), birds[0]!.said)
   if (birds.length > 1) return ask(reading, 'which-is-male', refsOf(birds).slice(0, 6))
   const looks = tokens.filter(({ type }) => type === 'colour')

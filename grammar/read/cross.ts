@@ -1,4 +1,5 @@
 // grammar/read/cross.ts: a cross question from the matings of the message, or a question back where a bird is in doubt.
+import { breedNamed, breeds } from '../../core/breeds.ts'
 import { varietiesOf } from '../variety.ts'
 import { aspectsOf, commonOf, type Reader } from './common.ts'
 import { pairsIn, type Pair } from './pairs.ts'
@@ -64,10 +65,19 @@ const lavenderBreed = ({ ref }: Bird): BirdRef['genotype'] | undefined =>
       ? { choc: ['Choc+', 'choc'] }
       : undefined
 
-const toldOf = (pair: Pair, reading: Reading): Told => ({
-  sire: splitTo(pair.sire, pair.dam),
-  dam: pair.dam.saidOf.split ? splitTo(pair.dam, pair.sire) : ownDaughters(pair, reading),
-})
+/** "to his sisters", "to her brother": of the same blood as the bird they are put to. */
+const isSiblingOf = (bird: Bird, other: Bird): boolean =>
+  bird.ref.breed === undefined &&
+  !bird.ref.cross &&
+  (other.ref.breed !== undefined || other.ref.cross !== undefined) &&
+  bird.saidOf.parts.some((part) => part.type === 'kin' && part.kin === 'sibling')
+
+function toldOf(pair: Pair, reading: Reading): Told {
+  const { sire, dam } = pair
+  if (isSiblingOf(dam, sire)) return { sire: sire.ref, dam: sire.ref }
+  if (isSiblingOf(sire, dam)) return { sire: dam.ref, dam: dam.ref }
+  return { sire: splitTo(sire, dam), dam: dam.saidOf.split ? splitTo(dam, sire) : ownDaughters(pair, reading) }
+}
 
 /** The cross question of these matings, each bird as its likeliest reading. */
 export function crossOf(pairs: readonly Pair[], reading: Reading, more: readonly Assumed[] = []): CrossQuestion {
@@ -77,6 +87,7 @@ export function crossOf(pairs: readonly Pair[], reading: Reading, more: readonly
   const aspects = aspectsOf(reading)
   const ofShells =
     (birds.every(isOfEggColour) && aspects.length > 0 && aspects.every((one) => one === 'shares')) ||
+    (aspects.includes('shell') && !reading.scene.aspects.includes('shell') && aspects.every(isShareOrShell)) ||
     (birds.some(isOfEggColour) &&
       reading.words.includes('shade') &&
       aspects.every((one) => one === 'chicks' || one === 'shell'))
@@ -87,6 +98,9 @@ export function crossOf(pairs: readonly Pair[], reading: Reading, more: readonly
     ...commonOf(reading, birds, [...pairs.flatMap(maleFirst).slice(0, 2), ...more]),
   }
 }
+
+/** "fraction of blue layers", "how many olive": shares of shells. */
+const isShareOrShell = (one: string): boolean => one === 'shares' || one === 'shell'
 
 /** Easter Eggers and the like: of them shares are of shells. */
 const isOfEggColour = ({ ref }: Bird): boolean =>
@@ -159,24 +173,26 @@ function whichVariety(pair: Pair, reading: Reading): AskBackQuestion | undefined
     kind: 'ask-back',
     missing: 'variety',
     about: [...new Set(open.map(({ saidOf }) => bareName(saidOf.parts)))].join(' and '),
-    options: choices.slice(0, mostOptions).map((told) => ({
-      label: label(told),
-      question: { ...cross, matings: [told], assumed: cross.assumed.filter(({ kind }) => kind !== 'variety') },
-    })),
+    options: onceEach(choices)
+      .slice(0, mostOptions)
+      .map((told) => ({
+        label: label(told),
+        question: { ...cross, matings: [told], assumed: cross.assumed.filter(({ kind }) => kind !== 'variety') },
+      })),
     birds: [pair.sire.ref, pair.dam.ref],
     ...commonOf(reading, [], maleFirst(pair)),
   }
 }
+const onceEach = (choices: readonly Told[]): readonly Told[] => [
+  ...new Map(choices.map((one) => [`${nameOf(one.sire)} x ${nameOf(one.dam)}`, one])).values(),
+]
 const bareName = (parts: Bird['saidOf']['parts']): string =>
   parts.find(({ type }) => type === 'family')?.said ?? parts.map(({ said }) => said).join(' ')
 
 /** Two open breeds: the usual pair, then each of the others on the usual one of the other side. */
 function bothOpen({ sire, dam }: Pair): readonly Told[] {
   const family = dam.saidOf.parts.find((part) => part.type === 'family')
-  const gold =
-    family?.type === 'family' && sire.ref.breed === dam.ref.breed
-      ? varietiesOf(family.family, ['gold']).names[0]
-      : undefined
+  const gold = family?.type === 'family' && sire.ref.breed === dam.ref.breed ? goldOf(family.family) : undefined
   const cross =
     gold !== undefined && gold !== sire.ref.breed
       ? [
@@ -191,6 +207,15 @@ function bothOpen({ sire, dam }: Pair): readonly Told[] {
     ...sire.others.slice(0, 2).map((other) => ({ sire: other, dam: dam.ref })),
   ]
 }
+
+/** The variety that sexes its chicks on a silver hen: gold, unbarred, and nothing that hides it. */
+const goldOf = (family: string): string | undefined =>
+  breeds.find((breed) => {
+    const { S, E, I, c, B } = breed.genes
+    const gold = S === undefined || (S.kind === 'fixed' && S.allele === 's+')
+    const black = E?.kind === 'fixed' && E.allele === 'E'
+    return breed.family === family && gold && !black && !I && !B && c?.kind !== 'fixed'
+  })?.name
 
 /** Asked only of what the daughters do, which all varieties of a breed do alike. */
 const ofDaughters: ReadonlySet<string> = new Set([
@@ -243,6 +268,11 @@ const putsThemTogether = ({ words }: Reading, [pair]: readonly Pair[]): boolean 
   /\b(?:breed|bred|breeding|cross|crossed|crossing|mate|mated|mating|put|pair|pairing) (?:up )?(?:those|them|these|(?:the|their) (?:chicks|babies|offspring|f1s?|kids|youngsters|young|children|progeny))(?: \w+)? (?:together|to (?:each|one) (?:other|another)|with (?:each|one) (?:other|another)|among themselves|amongst themselves|brother to sister)/u.test(
     words.join(' '),
   )
+/** "all blue right? and do those ...": the first cross is asked about too. */
+const asksBefore = ({ tokens }: Reading): boolean => {
+  const at = tokens.findIndex((token) => token.type === 'stop' && token.asks)
+  return at >= 0 && tokens.slice(at).some(({ word }) => /^(?:those|them|these|their|the)\b/u.test(word))
+}
 /** "keep a cockerel from A x B and put him on his sisters": one of the young of that mating, to the others. */
 const putsToOwnKin = ({ words }: Reading): boolean =>
   /\b(?:put|use|used|breed|bred|cross|crossed|mate|mated|run|keep|kept|pair|paired) (?:(?:back|up) )?(?:him|her|it|one|them|a son|a daughter|a cockerel|a pullet) (?:back )?(?:on|onto|over|to|with|under) (?:his|her|its|their|the) (?:own |full )?(?:sisters?|brothers?|siblings?|sibs?)\b/u.test(
@@ -260,12 +290,53 @@ const bredTogether = (pair: Pair): Pair => {
   return { sire: { ...pair.sire, ref, others: [] }, dam: { ...pair.dam, ref, others: [] }, by: 'sex' }
 }
 
+/** "Cornish x Rock": of no colour told, the white ones, of which the meat bird is bred. */
+function ofMeatBird(pair: Pair): Pair {
+  const bare = [pair.sire, pair.dam].map(({ saidOf, ref }) =>
+    saidOf.parts.some(({ type }) => type === 'family') && !saidOf.parts.some(({ type }) => type === 'colour')
+      ? breedNamed(ref.breed ?? '')?.family
+      : undefined,
+  )
+  if (!bare.includes('Cornish') || !bare.includes('Plymouth Rock')) return pair
+  const white = (bird: Bird, family: string | undefined): Bird => ({
+    ...bird,
+    ref: { ...bird.ref, breed: varietiesOf(family ?? '', ['white']).names[0] ?? bird.ref.breed },
+    others: [],
+  })
+  return { ...pair, sire: white(pair.sire, bare[0]), dam: white(pair.dam, bare[1]) }
+}
+
+/** "Leghorn over Leghorn": of one breed and no colour told, so the usual one is not meant twice over. */
+function ofOneBreed({ sire, dam, by }: Pair): Pair {
+  const bare = [sire, dam].map(({ saidOf }) =>
+    saidOf.parts.every(({ type }) => ['family', 'cock', 'hen', 'my', 'number'].includes(type))
+      ? saidOf.parts.find(({ type }) => type === 'family')
+      : undefined,
+  )
+  const [one, other] = bare.map((part) => (part?.type === 'family' ? part.family : undefined))
+  const members = breeds.filter(({ family }) => family === one)
+  const autosexing = members.every(({ genes }) => genes['B']?.kind === 'fixed')
+  if (one === undefined || one !== other || autosexing || sire.saidOf.carried.length + dam.saidOf.carried.length > 0)
+    return { sire, dam, by }
+  const open = (bird: Bird): Bird => ({
+    ...bird,
+    others: members
+      .filter(({ name }) => name !== bird.ref.breed)
+      .map(({ name }) => ({ ...bird.ref, breed: name }))
+      .slice(0, 5),
+  })
+  return sire.others.length > 0 ? { sire, dam, by } : { sire: open(sire), dam: open(dam), by }
+}
+
 /** Matings told or plainly there. */
 export const readCross: Reader = (reading) => {
-  const pairs = pairsIn(reading)
+  const pairs = pairsIn(reading).map(ofMeatBird)
   const [only] = pairs
   if (!only) return undefined
-  if (isSecondGeneration(reading, pairs)) return crossOf(pairs.map(bredTogether), reading)
+  if (isSecondGeneration(reading, pairs)) {
+    const first = putsThemTogether(reading, pairs) && asksBefore(reading) ? pairs : []
+    return crossOf([...first, ...pairs.map(bredTogether)], reading)
+  }
   const fault = faultIn(pairs)
   if (fault) return fault
   if (pairs.length === 1) {
@@ -275,7 +346,7 @@ export const readCross: Reader = (reading) => {
     if (only.by === 'nothing' && onlyOfDaughters(reading)) return crossOf([{ ...only, by: 'order' }], reading)
     if (only.by === 'nothing') return whichIsMale(only, reading)
     if (onlyOfDaughters(reading) || knowsGenes(only) || isOfForm(reading)) return crossOf(pairs, reading)
-    return whichVariety(only, reading) ?? crossOf(pairs, reading)
+    return whichVariety(ofOneBreed(only), reading) ?? crossOf(pairs, reading)
   }
   if (pairs.some(isChain))
     return {

@@ -439,15 +439,27 @@ const isVague = ({ tokens, scene }: Reading): boolean =>
   scene.goals.length === 0 &&
   tokens.every(
     ({ type, word }) =>
-      ['breed', 'family', 'cock', 'hen', 'line', 'filler', 'stop', 'my', 'is', 'forWhom', 'about'].includes(type) ||
-      /^(?:good|ok|okay|best|nice|better|any|bad)$/u.test(word),
+      ['breed', 'family', 'cock', 'hen', 'line', 'filler', 'stop', 'comma', 'my', 'is', 'forWhom', 'about'].includes(
+        type,
+      ) ||
+      /^(?:good|ok|okay|best|nice|better|any|bad|idea|ideas|plan|move|choice|smart|wise|worth|worthwhile|useful|thoughts|opinions?|advice|suggestions?|yay|nay|yes|no)$/u.test(
+        word,
+      ),
+  )
+
+/** "Marans sexlinks?": a breed of many colours, and no word of the other bird. */
+const isHalfACross = (reading: Reading): boolean =>
+  reading.tokens.some(({ type }) => type === 'sexlink') &&
+  birdsIn(reading).every(({ others }) => others.length > 0) &&
+  reading.tokens.every(({ type }) =>
+    ['family', 'sexlink', 'chick', 'cock', 'hen', 'filler', 'stop', 'my'].includes(type),
   )
 
 /** Something is asked of the bird itself, not of what to put it to, nor of "that". */
 const isAboutBird = (reading: Reading, locus: string | undefined): boolean => {
   const { has, scene, tokens, words } = reading
   if (scene.aspects.includes('welfare') || (has('outcome') && tokens.some(({ type }) => type === 'colour'))) return true
-  if (isVague(reading)) return false
+  if (isVague(reading) || isHalfACross(reading)) return false
   if (
     tokens.some(({ type }) => type === 'cross' || type === 'over') &&
     !birdsIn(reading).some(isHybrid) &&

@@ -52,6 +52,10 @@ function sameCross(bird: Bird, others: readonly Bird[]): Bird {
   return only && other && !bird.ref.cross ? { ...bird, named: true, ref: { ...bird.ref, ...other.ref } } : bird
 }
 
+/** "now have olive pullets", behind a mating: what came of it. */
+const isLaterHybrid = (bird: Bird): boolean =>
+  isHybrid(bird) && bird.sex !== undefined && /-egg layer$|Egger$/u.test(bird.ref.breed ?? '')
+
 /** "Crossed A over B. Now to mate those pullets to C": the young of the mating before go on. */
 function withYoung(matings: readonly Mating[]): readonly Mating[] {
   const [first, ...later] = matings
@@ -64,9 +68,10 @@ function withYoung(matings: readonly Mating[]): readonly Mating[] {
     (/^(?:those|these|their)$/u.test(saidOf.parts[0]?.word ?? '') ||
       saidOf.parts.some((part) => part.type === 'kin' && (part.kin === 'daughter' || part.kin === 'son'))) &&
     saidOf.parts.some(({ type }) => type === 'hen' || type === 'cock' || type === 'kin')
-  const young = (bird: Bird): Bird => (isYoung(bird) ? { ...bird, named: true, ref: { cross } } : bird)
+  const isChick = (bird: Bird): boolean => isYoung(bird) || isLaterHybrid(bird)
+  const young = (bird: Bird): Bird => (isChick(bird) ? { ...bird, named: true, ref: { cross } } : bird)
   const bred = later.filter(
-    ({ sires, dams }) => sires.some(isYoung) !== dams.some(isYoung) && [...sires, ...dams].some(({ named }) => named),
+    ({ sires, dams }) => sires.some(isChick) !== dams.some(isChick) && [...sires, ...dams].some(({ named }) => named),
   )
   return bred.length === 0
     ? matings
@@ -126,6 +131,10 @@ const isPronoun = ({ saidOf }: Bird): boolean =>
   saidOf.parts.length > 0 &&
   saidOf.parts.every(({ type }) => type === 'their' || type === 'his' || type === 'her')
 
+/** "two Wyandottes, will the chicks look like them": one to the other. */
+const isTwo = ({ saidOf, sex }: Bird): boolean =>
+  sex === undefined && saidOf.parts.some((part) => part.type === 'number' && part.value === 2)
+
 /** "the Barred Rock/Leghorn girls": two breeds in one name are the two sides of a cross. */
 const isOneName = ([one, other]: readonly Bird[], tokens: Reading['tokens']): boolean =>
   one !== undefined &&
@@ -149,6 +158,7 @@ function implied(scene: Scene, words: readonly string[], tokens: Reading['tokens
   const both = words.includes('both') || words.includes('each')
   if (both && birds.length === 1 && birds[0]!.saidOf.parts.some(({ type }) => type === 'gene'))
     return pair(birds, birds, 'order')
+  if (birds.length === 1 && isTwo(birds[0]!) && scene.aspects.includes('chicks')) return pair(birds, birds, 'order')
   if (males.length > 0 && females.length > 0) return pair(males, females, 'sex')
   if (males.length > 0 && open.length > 0) return pair(males, open, 'sex')
   if (males.length + open.length === 0 && females.length === 2 && isOneName(females, tokens))

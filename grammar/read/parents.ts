@@ -1,5 +1,6 @@
 // grammar/read/parents.ts: what did I hatch, and who can the father be: chicks described, and the parents in question.
 import { commonOf, isHybrid, isSolid, numberBefore, refsOf, type Reader } from './common.ts'
+import { isFatherToBe } from './partners.ts'
 import { isToldPair } from './pairs.ts'
 import type { Bird } from '../bird.ts'
 import type { Reading } from '../reading.ts'
@@ -164,6 +165,7 @@ export const readParents: Reader = (reading) => {
   const { has, tokens } = reading
   const chick = tokens.some(({ type }) => type === 'chick') || has('hatch')
   const { sires, dams } = candidates(reading)
+  if (isFatherToBe(reading) && reading.scene.tallies.length === 0) return undefined
   const doubt = has('father') || (has('hatchedWhat') && (chick || sires.length + dams.length > 0))
   const described = looksIn(reading).length > 0 || tokens.some(({ type }) => type === 'trait')
   const several = chick && described && sires.length + dams.length > 2 && !isToldPair(reading)

@@ -16,6 +16,8 @@ function soughtIn(reading: Reading): Sought | undefined {
   const { scene } = reading
   const isTold = isToldPair(reading)
   const seeking = scene.wanted.find(({ firm }) => firm) ?? scene.wanted[0]
+  const father = isTold ? undefined : fatherFor(reading)
+  if (father) return father
   if (!seeking || isWhatHeShouldBe(reading))
     return isTold ? undefined : (whatHeShouldBe(reading) ?? bestFor(reading) ?? oneCockFor(reading))
   const mated = scene.matings.flatMap((mating) => {
@@ -91,6 +93,21 @@ function oneCockFor({ scene, tokens, words, has }: Reading): Sought | undefined 
   return lone || wives || (one && sought && goals && wanted === 'M') ? { own, wanted, among: [] } : undefined
 }
 
+/** "Columbian Rock hens. whos the daddy if I want sexlinks": who is to be, not who was. */
+export function isFatherToBe({ tokens, scene, has }: Reading): boolean {
+  const to = tokens.findIndex((token) => token.type === 'cock' && token.parent)
+  const rest = to < 0 ? [] : tokens.slice(to + 1)
+  const wanted = rest.some(({ type }) => type === 'want')
+  const goal = scene.goals.length > 0 || scene.aspects.length > 0
+  const wish = rest.some(({ type, word }) => type === 'forWhom' || /^(?:if|to|make)$/u.test(word))
+  const isHatched = tokens.some(({ type, word }) => type === 'chick' && /^(?:chick|baby|peep)$/u.test(word))
+  return (wanted || (goal && wish)) && !isHatched && !has('photo')
+}
+const fatherFor = (reading: Reading): Sought | undefined => {
+  const own = reading.scene.birds.filter((bird) => isSolid(bird) && !isProduct(bird) && bird.sex !== 'M')
+  return own.length > 0 && isFatherToBe(reading) ? { own, wanted: 'M', among: [] } : undefined
+}
+
 const once = (birds: readonly Bird[]): readonly Bird[] => [
   ...new Map(
     birds.map((bird) => [JSON.stringify([bird.ref.breed, bird.ref.line, bird.ref.genotype, bird.ref.cross]), bird]),
@@ -135,16 +152,25 @@ function chicksWanted({ tokens }: Reading, own: readonly Bird[]): string | undef
   return found[0]
 }
 
+/** "besides a RIR", "other than Barred Rocks". */
+const isLeftOut = ({ saidOf }: Bird, { text }: Reading): boolean =>
+  /\b(?:besides?|except(?: for)?|other than|apart from|aside from|but not|excluding|thats? not|that isnt)(?: (?:an?|the|my))?\s*$/iu.test(
+    text.slice(Math.max(0, saidOf.at - 30), saidOf.at).replaceAll("'", ''),
+  )
+
 /** The question for these birds. */
-export function partnersOf(reading: Reading, { own, wanted, among }: Sought): PartnersQuestion {
+export function partnersOf(reading: Reading, { own, wanted, among: named }: Sought): PartnersQuestion {
   const minimum = minimumEggs(reading)
   const look = chicksWanted(reading, own)
+  const besides = named.filter((bird) => isLeftOut(bird, reading))
+  const among = named.filter((bird) => !besides.includes(bird))
   return {
     kind: 'partners',
     for: refsOf(own).slice(0, 8),
     wanted,
     goals: goalsOf(reading),
     among: refsOf(among).slice(0, 8),
+    ...(besides.length === 0 ? {} : { besides: refsOf(besides).slice(0, 8) }),
     ...(minimum === undefined ? {} : { minimumEggs: minimum }),
     ...(look === undefined ? {} : { chicks: look }),
     ...(reading.words.some((word) => /^(?:heritage|traditional)$/u.test(word)) ? { line: 'heritage' } : {}),

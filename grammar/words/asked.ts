@@ -20,7 +20,7 @@ export const aspectWords: Readonly<Record<Aspect, string>> = {
     'cold hardy, cold hardiness, hardy, hardiness, hardier, winter, winter layers, winters, heat, hot, climate, cold, frostbite, frost, heat tolerant, heat hardy, snow, humid, winterhart, robust',
   feed: 'feed, eat, eats, eater, eaters, big eater, big eaters, grams a day, feed intake, food, appetite, hungry, feed bill, feed conversion, feed efficiency, how much feed, feed cost, eat less',
   shares:
-    'what share, share of, shares, share, how many white, how many blue, how many black, how many splash, how many lavender, how many chocolate, how many barred, how many mottled, how many frizzles, how many frazzles, how many frizzled, how many curly, how many smooth, how many naked, percent, percents, percentage, percentages, pct, odds, ratio, ratios, chance, chances, probability, fraction, what split, proportion, proportions, how many of each, what are the odds, prozent, procent, pourcentage, how likely',
+    'what share, how often, share of, shares, share, how many white, how many blue, how many black, how many splash, how many lavender, how many chocolate, how many barred, how many mottled, how many frizzles, how many frazzles, how many frizzled, how many curly, how many smooth, how many naked, percent, percents, percentage, percentages, pct, odds, ratio, ratios, chance, chances, probability, fraction, what split, proportion, proportions, how many of each, what are the odds, prozent, procent, pourcentage, how likely',
   why: 'why, how come, explain, reason, whys, y tho',
   more: 'more detail, more details, tell me more, more info, more please, go on',
   symbols:
@@ -44,15 +44,15 @@ export const goalWords: Readonly<Record<Goal, string>> = {
     'sex link, sex links, sexlink, sexlinks, sexlynk, sexlynks, sexlinc, sex sinks, sex sink, sex lynx, sex linx, sexlinx, six links, sex lings, sex linking, sexlinking, sex linkable, sex link chicks, autosexing, auto sexing, autosexing chicks',
   eggs: 'most eggs, more eggs, lots of eggs, best layers, good layers, great layers, heavy layers, egg machines, maximum eggs, max eggs, egg output, best laying, better layers, lay well, lay more, lays more, laying more, lay better, lays better, lay the most, lays the most, lay most, more productive, lays well, high egg, egg production, prolific',
   'blue-eggs':
-    'blue eggs, blue egg, bluest, blue shell, blue shells, lay blue, lays blue, laying blue, sky blue, true blue',
+    'blue egg laying, blue eggs, blue egg, bluest, blue shell, blue shells, lay blue, lays blue, laying blue, sky blue, true blue',
   'green-eggs':
-    'green eggs, green egg, greenest, lay green, lays green, mint, minty, mint green, moss green, teal, sage green',
+    'green egg laying, green eggs, green egg, greenest, lay green, lays green, mint, minty, mint green, moss green, teal, sage green',
   'olive-eggs':
-    'olive, olives, olive eggs, olive egg, darkest green, dark green, darkest olive, dark olive, speckled olive, moss, olive green, olive egger pullets, lay olive, lays olive, oliver',
-  'brown-eggs': 'brown eggs, brown egg, lay brown, brown shell',
+    'olive egg laying, olive, olives, olive eggs, olive egg, darkest green, dark green, darkest olive, dark olive, speckled olive, moss, olive green, olive egger pullets, lay olive, lays olive, oliver',
+  'brown-eggs': 'brown egg laying, brown eggs, brown egg, lay brown, brown shell',
   'dark-eggs':
-    'dark eggs, dark egg, dark brown eggs, darkest eggs, darkest brown, chocolate eggs, chocolate egg, darkest egg, terracotta, mahogany eggs, dark brown egg, darker eggs, speckled eggs, dark brown',
-  'white-eggs': 'white eggs, white egg, lay white',
+    'dark egg laying, dark brown egg laying, dark eggs, dark egg, dark brown eggs, darkest eggs, darkest brown, chocolate eggs, chocolate egg, darkest egg, terracotta, mahogany eggs, dark brown egg, darker eggs, speckled eggs, dark brown',
+  'white-eggs': 'white egg laying, white eggs, white egg, lay white',
   size: 'bigger, biggest, larger, heavier, giant size, big birds, large birds',
   meat: 'fat cockerels, fat boys, fat cockerel, plump, fryer, roaster, roasters, sunday roast, sunday dinner, big cockerels, heavy cockerels, chunky, meatier, meatiest, eating birds, meat birds i can, meat bird i can, broiler alternative, eat the boys, eat the cockerels, for dinner, for meat, meat, table, table birds, table bird, meat and eggs, dual purpose, dual, dp, carcass, carcase, roast, roasting, fryers, eating, freezer, freezer camp, butcher, butchering, broiler type, for eating, for the table, for the pot',
   calm: 'calm, docile, friendly, gentle, tame, sweet, quiet, nice temperament, good temperament',

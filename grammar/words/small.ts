@@ -12,7 +12,7 @@ export const smallWords = {
   my: 'my, our, i have, ive got, i got, we have, weve got, mine, me, got, have, ive, has, own, i own, having',
   his: 'his, his own, hes, own',
   her: 'her, her own, hers, shes',
-  their: 'their, theyre, them, they, these, those, it, he, she, him, its',
+  their: 'their, theyre, them, em, they, these, those, it, he, she, him, its',
   carries:
     'split to, split for, splits for, split, splits, carrying, carries, carry, carrier of, carrier for, carrier, carriers, het for, het, hets, heterozygous, heterozygous for, heterozygote, carries one copy of, one copy of, single copy of, has one copy of, hidden, hiding, hides, recessive for, spalterbig, spalterbig in, split voor, porteur de, porteur, portador de, carried',
   pure: 'pure for, homozygous, homozygous for, homo for, double dose, double dose of, two doses of, two copies of, double copy of, two copies, breeds true for, pure bred for, double factor, 2 copies of, 2 doses of, reinerbig, hom for, homozygote for, both copies, fixed for, db factor',

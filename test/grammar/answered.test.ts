@@ -7,7 +7,6 @@ const knownMisses: Readonly<Record<string, string>> = {
   'my barred rocks are from a hatchery and the rooster': 'the line told in another clause is not put to the hens',
   'black orp hen split for chocolate? no the COCK':
     'a question taken back in the same message is answered all the same',
-  'columbian rock hens. whos the daddy': 'who the father is to be is read as who he was',
   'what do you get with a marinez rooster black copper':
     'a name heard so wrong, and its colour behind the sex word, are not put together',
 }
@@ -67,4 +66,32 @@ test.each([
   ['barred rock hens, RIR roo: 5 barred and 4 plain', 'a barred hen has one copy and gives it to her sons alone'],
 ])('%s: nothing is odd, for %s', (text) => {
   expect(answerTo(text).kind).toBe('cross')
+})
+
+test('a breed that is ruled out is not offered', () => {
+  const answer = answerTo('what rooster goes over delawares for sexlinked chicks besides rir')
+  const breeds = answer.kind === 'partners' ? answer.best.map(({ bird }) => bird.breed) : []
+  expect(breeds).toContain('New Hampshire')
+  expect(breeds).not.toContain('Rhode Island Red')
+})
+
+test.each([
+  ['I/i+ rooster on i+/i+ hen, how many white', /^Half white/u],
+  ['P/p+ male x p+/p+ female, how often pea comb', /^Half pea comb, half single comb/u],
+  ['h+/h silkie roo over full silkie hens, % silky feather', /^Half plain, half silkie/u],
+  ['mo/mo over Mo+/mo, mottled %', /^Half black, half black mottled/u],
+  ['Ameraucana roo (O/o+, black) x welsummer hens, fraction of blue layers?', /half olive or green/u],
+])('%s: the share is told first', (text, words) => {
+  const answer = answerTo(text)
+  expect(answer.kind === 'cross' && answer.summary).toMatch(words)
+})
+
+test.each([
+  ['rumpless araucana cock on rumpless araucana hens', /^Both birds rumpless/u],
+  ['cornish x rock', /^The Cornish Cross meat bird/u],
+])('%s: what is told of both birds, or made of them, is cautioned', (text, words) => {
+  const answer = answerTo(text)
+  expect(answer.kind === 'cross' && answer.cautions.map((caution) => caution.text)).toContainEqual(
+    expect.stringMatching(words),
+  )
 })
