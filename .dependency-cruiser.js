@@ -6,7 +6,7 @@ export default {
     only('core-imports-nothing-above', { path: '^core/' }, { path: '^(bot|grammar|test)/' }),
     only('core-is-pure', { path: '^core/' }, { dependencyTypes: ['core'] }),
     only('grammar-is-pure', { path: '^grammar/' }, { dependencyTypes: ['core'] }),
-    only('the-engine-knows-no-biology', { path: '^core/engine/(num|factor|doubles|fractions|plan|recipe|eliminate|gather|united|memo|blocks)\\.ts$' }, { path: '^core/(?!engine/(num|factor|doubles|fractions|plan|recipe|eliminate|gather|united|memo|blocks)\\.ts$)' }),
+    only('the-engine-knows-no-biology', { path: '^core/engine/(num|factor|doubles|fractions|loops|order|tree|plan|recipe|eliminate|distribute|gather|united|memo|blocks)\\.ts$' }, { path: '^core/(?!engine/(num|factor|doubles|fractions|loops|order|tree|plan|recipe|eliminate|distribute|gather|united|memo|blocks)\\.ts$)' }),
     only('grammar-imports-only-core-vocabulary', { path: '^grammar/' }, {
       path: '^(bot|test|core)/',
       pathNot: '^core/(vocabulary|question|breeds|genotype|topics)\\.ts$|^core/data/',

@@ -1,6 +1,7 @@
 // core/engine/ask.ts: what one bird of a pedigree may be, given everything that was read.
-import { collect, distribute, evidence } from './eliminate.ts'
+import { collect } from './eliminate.ts'
 import { blocksOf, classesOf, type Partial, productOf } from './block.ts'
+import { distribute } from './distribute.ts'
 import type { Tables } from './factor.ts'
 import type { Item } from './item.ts'
 import { budgetCells, type Outcome, tooLarge } from './outcome.ts'
@@ -78,7 +79,7 @@ function askOne<T, W, S>(
   const large = tooLarge(order, budget, model.birdOf)
   if (large !== undefined) return large
   const collected = collect(order, model.given, tables)
-  const chance = chanceOf(prepared, tables, evidence(collected))
+  const chance = chanceOf(prepared, tables, collected.whole)
   if (tables.ring.isZero(chance.mass)) return { kind: 'impossible' }
   const believe = distribute(collected)
   const most = Math.min(mostClasses, budget)

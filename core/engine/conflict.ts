@@ -1,7 +1,7 @@
 // core/engine/conflict.ts: which readings cannot all be true.
 // A smallest such set in the sense that every one of it is needed: QuickXplain, Junker 2004 (AAAI).
 import { chanceOf } from './ask.ts'
-import { collect, evidence } from './eliminate.ts'
+import { collect } from './eliminate.ts'
 import { doubles } from './doubles.ts'
 import type { Tables } from './factor.ts'
 import { fractions } from './fractions.ts'
@@ -63,7 +63,7 @@ function canBe<T, W, S>(pedigree: Pedigree, tables: Tables<T, W, S>): boolean {
   const { model } = outcome.answer
   const order = plan(model.sizes, model.scopes)
   if (tooLarge(order, budgetCells, model.birdOf) !== undefined) return true
-  return !tables.ring.isZero(chanceOf(outcome.answer, tables, evidence(collect(order, model.given, tables))).mass)
+  return !tables.ring.isZero(chanceOf(outcome.answer, tables, collect(order, model.given, tables).whole).mass)
 }
 
 /** Does narrowing leave every bird something? */

@@ -19,20 +19,17 @@ export function askEverybody<T, W, S>(
   return outcome.kind === 'answer' ? { kind: 'answer', answer: rollOf(outcome.answer, wanted) } : outcome
 }
 
-/** Birds alike share their work: variables take their belief where it is cheapest, equal leaves are worked once. */
+/** Birds alike share their work: every belief is taken where it is cheapest, and equal leaves are worked once. */
 export function rollOf<T, W, S>(standing: Standing<T, W, S>, wanted: string): Roll<T> {
-  const { prepared, seen, beliefs, tables, pedigree } = standing
-  const { model } = prepared
-  const each = beliefs.ofEach()
+  const { prepared, seen, beliefs, pedigree } = standing
   const answers = answering(standing, wanted)
   const known = new Map<object, T>()
   const [group] = seen.groups
   const chances = pedigree.birds.map((_, bird) => {
-    const variable = group === undefined ? undefined : model.variable(bird, group)
-    if (variable !== undefined) return chanceIn(standing, bird, tables.shares(each[variable]!), answers)
-    const leaf = model.leaves.get(bird)?.find(({ part }) => group !== undefined && part.groups.includes(group))
+    const leaf = prepared.model.leaves.get(bird)?.find(({ part }) => group !== undefined && part.groups.includes(group))
     const alike = leaf?.alike ?? {}
-    if (!known.has(alike)) known.set(alike, chanceIn(standing, bird, sharesOf(standing, bird), answers))
+    if (!known.has(alike))
+      known.set(alike, chanceIn(standing, bird, sharesOf(standing, bird, beliefs.amongAll), answers))
     return known.get(alike)!
   })
   return { chances, evidence: standing.evidence }

@@ -1,5 +1,5 @@
 // core/engine/fractions.ts: tables in exact fractions, numerators over one factor: for what is shown as a fraction, and to prove the doubles.
-import type { Index, Placed, Tables } from './factor.ts'
+import type { Offsets, Tables } from './factor.ts'
 import { gcd, ratio, type Ratio, rational } from './num.ts'
 
 export const fractions: Tables<Ratio, bigint[], Ratio> = {
@@ -10,15 +10,18 @@ export const fractions: Tables<Ratio, bigint[], Ratio> = {
     return { weights, scale: rational.over(fractions.settle(weights), ratio(shared)) }
   },
   ones: (cells) => Array.from({ length: cells }, () => 1n),
-  product: (a, b) => {
-    const other = cellsOf(b)
-    return cellsOf(a).map((x, k) => x * other[k]!)
-  },
-  sum: (of, at, cells) => {
-    const sums = Array.from({ length: cells }, () => 0n)
-    const factors = of.filter((placed) => placed !== undefined).map(cellsOf)
-    placesOf(at).forEach((place, k) => (sums[place]! += factors.reduce((product, cells) => product * cells[k]!, 1n)))
-    return sums
+  sum: (of, cells) => {
+    const factors = of
+      .filter((placed) => placed !== undefined)
+      .map(({ weights, at }) => ({
+        weights,
+        to: placesOf(at.to),
+        over: placesOf(at.over),
+      }))
+    const product = (k: number, r: number): bigint =>
+      factors.reduce((all, { weights, to, over }) => all * weights[to[k]! + over[r]!]!, 1n)
+    const each = [...factors[0]!.over.keys()]
+    return Array.from({ length: cells }, (_, k) => each.reduce((sum, r) => sum + product(k, r), 0n))
   },
   over: (a, b) => {
     const shared = b.reduce((sum, x) => (x === 0n ? sum : lcm(sum, x)), 1n)
@@ -42,6 +45,6 @@ export const fractions: Tables<Ratio, bigint[], Ratio> = {
 }
 
 const raised = (n: bigint, d: bigint, times: number): Ratio => ({ n: n ** BigInt(times), d: d ** BigInt(times) })
-const placesOf = ({ outer, inner }: Index): number[] => [...outer].flatMap((base) => Array.from(inner, (j) => base + j))
-const cellsOf = ({ weights, at }: Placed<bigint[]>): bigint[] => placesOf(at).map((place) => weights[place]!)
+const placesOf = ({ outer, inner }: Offsets): number[] =>
+  [...outer].flatMap((base) => Array.from(inner, (j) => base + j))
 const lcm = (a: bigint, b: bigint): bigint => (a / gcd(a, b)) * b

@@ -1,6 +1,6 @@
 // core/engine/further.ts: one more reading, worked only where it makes a difference.
 import { revise } from './eliminate.ts'
-import { indexOf, type Scaled, type Scope } from './factor.ts'
+import { cellsOver, indexOf, type Placed, type Scaled, type Scope } from './factor.ts'
 import { litter } from './leaf.ts'
 import { lump } from './lump.ts'
 import type { Leaf } from './model.ts'
@@ -12,7 +12,7 @@ import type { Reading } from './trait.ts'
 
 /**
  * How things stand after a further reading on one bird. Where the reading tells apart what was lumped, or
- * lies on more groups than one, everything is worked again; else only the tables between that bird and the root.
+ * lies on more groups than one, everything is worked again; else only the messages that it changes.
  */
 export function further<T, W, S>(
   before: Standing<T, W, S>,
@@ -83,8 +83,10 @@ function withTimes<T, W, S>(
 ): Edited<T, W, S> {
   const { plan, tables, given } = collected
   const { constant } = prepared.model
-  const times = (of: Scope, a: W): W =>
-    tables.product({ weights: a, at: indexOf(of, of, plan.sizes) }, { weights, at: indexOf(of, scope, plan.sizes) })
+  const times = (of: Scope, a: W): W => {
+    const placed = (part: Scope, weights: W): Placed<W> => ({ weights, at: indexOf(part, of, [], plan.sizes) })
+    return tables.sum([placed(of, a), placed(scope, weights)], cellsOver(of, plan.sizes))
+  }
   const taken = tables.join(constant.scale, scale)
   const model = {
     ...prepared.model,

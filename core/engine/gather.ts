@@ -1,5 +1,5 @@
 // core/engine/gather.ts: tables collected into a graph: those over the same variables become one.
-import { indexOf, type Scaled, type Scope, type Tables } from './factor.ts'
+import { cellsOver, indexOf, type Scaled, type Scope, type Tables } from './factor.ts'
 
 /** Variables by size, tables by scope, and a single cell by which the whole is to be multiplied besides. */
 export type Graph<W, S> = {
@@ -19,8 +19,14 @@ export function gatherer<T, W, S>(sizes: readonly number[], tables: Tables<T, W,
   const constant = { weights: tables.ones(1), scale: tables.unit }
   const found = new Map<string, { readonly scope: Scope; readonly weights: W }>()
   const times = (scope: Scope, a: W, b: W): W => {
-    const at = indexOf(scope, scope, sizes)
-    return tables.product({ weights: a, at }, { weights: b, at })
+    const at = indexOf(scope, scope, [], sizes)
+    return tables.sum(
+      [
+        { weights: a, at },
+        { weights: b, at },
+      ],
+      cellsOver(scope, sizes),
+    )
   }
   const add = (scope: Scope, weights: W, scale: S): void => {
     constant.scale = tables.join(constant.scale, scale)

@@ -1,6 +1,6 @@
 // core/engine/leaf.ts: a bird without chicks, summed out on the spot into a table over the diplotypes of its parents.
 // Peeling, Elston & Stewart 1971 (Hum Hered 21:523-542).
-import { indexOf, type Tables } from './factor.ts'
+import { cellsOver, indexOf, type Placed, type Scope, type Tables } from './factor.ts'
 import type { Frame } from './frame.ts'
 import { combinations, fitsSex } from './narrow.ts'
 import type { Part } from './part.ts'
@@ -22,10 +22,10 @@ export function litter<T, W, S>(frame: Frame<T>, tables: Tables<T, W, S>, part: 
   )
   const { weights: joint, scale } = tables.table(combinations(lists).map((cell) => weigh(frame, part, cell)))
   const sizes = lists.map(({ length }) => length)
-  const all = upTo(sizes.length)
-  const at = indexOf(all, upTo(parents.length), sizes)
-  const whole = { weights: joint, at: indexOf(all, all, sizes) }
-  const message = tables.sum([whole], at, cellsOf(sizes.slice(0, parents.length)))
+  const [above, below] = [upTo(parents.length), upTo(sizes.length).slice(parents.length)]
+  const placed = (weights: W, scope: Scope): Placed<W> => ({ weights, at: indexOf(scope, above, below, sizes) })
+  const whole = placed(joint, [...above, ...below])
+  const message = tables.sum([whole, placed(tables.ones(1), [])], cellsOver(above, sizes))
   const settled = tables.settle(message)
   return { joint, message, scale: tables.join(scale, settled), sizes }
 }
@@ -65,8 +65,17 @@ export function leafBelief<T, W, S>(
   const { sizes, joint, message } = litter
   const all = upTo(sizes.length)
   const own = part.parents.length + 1 + part.groups.indexOf(group)
-  const above = { weights: tables.over(parents, message).weights, at: indexOf(all, upTo(part.parents.length), sizes) }
-  return tables.sum([{ weights: joint, at: indexOf(all, all, sizes) }, above], indexOf(all, [own], sizes), sizes[own]!)
+  const placed = (weights: W, scope: Scope): Placed<W> => ({
+    weights,
+    at: indexOf(
+      scope,
+      [own],
+      all.filter((v) => v !== own),
+      sizes,
+    ),
+  })
+  const above = placed(tables.over(parents, message).weights, upTo(part.parents.length))
+  return tables.sum([placed(joint, all), above], sizes[own]!)
 }
 
 const upTo = (n: number): number[] => Array.from({ length: n }, (_, i) => i)

@@ -21,6 +21,6 @@ export const budgetCells = 5e7
 /** @param birdOf the bird of each variable, to name those that meet in the widest table */
 export function tooLarge(plan: Plan, budget: number, birdOf: (variable: number) => number): TooMuch | undefined {
   if (plan.cells <= budget) return undefined
-  const widest = plan.buckets.reduce((a, b) => (b.cells > a.cells ? b : a))
+  const widest = plan.cliques.reduce((a, b) => (b.cells > a.cells ? b : a))
   return { kind: 'too-large', cells: plan.cells, budget, widest: [...new Set(widest.scope.map(birdOf))] }
 }

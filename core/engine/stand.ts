@@ -1,7 +1,8 @@
 // core/engine/stand.ts: how things stand with one question asked of every bird, ready for a further reading.
 import { chanceOf } from './ask.ts'
-import { type Beliefs, collect, type Collected, distribute, evidence } from './eliminate.ts'
-import type { Tables } from './factor.ts'
+import { type Beliefs, distribute } from './distribute.ts'
+import { collect, type Collected } from './eliminate.ts'
+import type { Scope, Tables } from './factor.ts'
 import type { Classes, Item } from './item.ts'
 import { leafBelief } from './leaf.ts'
 import { fitsSex } from './narrow.ts'
@@ -48,7 +49,7 @@ export function settled<T, W, S>(
   prepared: Prepared<T, W, S>,
   collected: Collected<T, W, S>,
 ): Outcome<Standing<T, W, S>> {
-  const { mass, scale } = chanceOf(prepared, tables, evidence(collected))
+  const { mass, scale } = chanceOf(prepared, tables, collected.whole)
   if (tables.ring.isZero(mass)) return { kind: 'impossible' }
   const seen = item.through(prepared.frame.lumped)
   const beliefs = distribute(collected)
@@ -58,15 +59,23 @@ export function settled<T, W, S>(
   }
 }
 
-/** How the whole falls on the diplotypes that a bird has left in the group asked about. */
-export function sharesOf<T, W, S>({ prepared, seen, tables, beliefs }: Standing<T, W, S>, bird: number): readonly T[] {
+/**
+ * How the whole falls on the diplotypes that a bird has left in the group asked about.
+ *
+ * @param believe what to ask for the belief in a scope
+ */
+export function sharesOf<T, W, S>(
+  { prepared, seen, tables }: Standing<T, W, S>,
+  bird: number,
+  believe: (scope: Scope) => W,
+): readonly T[] {
   const { model, narrowed } = prepared
   const [group] = seen.groups
   if (group === undefined || narrowed[bird]![group]!.codes.length === 1) return [tables.ring.one]
   const variable = model.variable(bird, group)
-  if (variable !== undefined) return tables.shares(beliefs.of([variable]))
+  if (variable !== undefined) return tables.shares(believe([variable]))
   const { part, litter, scope } = model.leaves.get(bird)!.find(({ part }) => part.groups.includes(group))!
-  return tables.shares(leafBelief(tables, part, litter, beliefs.of(scope), group))
+  return tables.shares(leafBelief(tables, part, litter, believe(scope), group))
 }
 
 /** The chance that a diplotype of the group asked about answers `wanted`; without such a group, that any bird does. */
@@ -100,4 +109,4 @@ export function chanceIn<T, W, S>(
 
 /** The same for one bird, downward pass and all. */
 export const chanceFor = <T, W, S>(standing: Standing<T, W, S>, bird: number, wanted: string): T =>
-  chanceIn(standing, bird, sharesOf(standing, bird), answering(standing, wanted))
+  chanceIn(standing, bird, sharesOf(standing, bird, standing.beliefs.of), answering(standing, wanted))

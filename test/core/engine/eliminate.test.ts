@@ -1,9 +1,10 @@
 // test/core/engine/eliminate.test.ts: sums of products over random graphs of tables, held against adding up every cell.
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { collect, distribute, evidence, revise } from '../../../core/engine/eliminate.ts'
+import { distribute } from '../../../core/engine/distribute.ts'
 import { doubles } from '../../../core/engine/doubles.ts'
-import { indexOf, type Scope, type Tables } from '../../../core/engine/factor.ts'
+import { collect, revise } from '../../../core/engine/eliminate.ts'
+import type { Scope, Tables } from '../../../core/engine/factor.ts'
 import { fractions } from '../../../core/engine/fractions.ts'
 import { formatRatio, ratio, type Ratio } from '../../../core/engine/num.ts'
 import { plan } from '../../../core/engine/plan.ts'
@@ -74,7 +75,7 @@ function run<T, W, S>(
     made.map(({ weights }) => weights),
     tables,
   )
-  const { mass, scale } = evidence(collected)
+  const { mass, scale } = collected.whole
   const taken = made.reduce((all, { scale }) => tables.join(all, scale), scale)
   return { collected, total: tables.value(mass, taken) }
 }
@@ -97,9 +98,10 @@ test('every variable by itself, and every scope of a table, share the whole as t
       const beliefs = distribute(collected)
       const shares = (scope: Scope): string[] =>
         over(graph, scope).map((x) => formatRatio(ratio(BigInt(x), BigInt(whole(graph)))))
-      for (const scope of graph.scopes)
+      for (const scope of [[], ...graph.sizes.map((_, v) => [v]), ...graph.scopes]) {
         expect(fractions.shares(beliefs.of(scope)).map(formatRatio)).toEqual(shares(scope))
-      beliefs.ofEach().forEach((weights, v) => expect(fractions.shares(weights).map(formatRatio)).toEqual(shares([v])))
+        expect(fractions.shares(beliefs.amongAll(scope)).map(formatRatio)).toEqual(shares(scope))
+      }
     }),
     { numRuns: runs(100) },
   )
@@ -121,93 +123,72 @@ test('a scope without a table keeps its variables together and changes nothing e
   )
 })
 
-test('one table replaced gives what a fresh start gives, and leaves the old result alone', () => {
-  fc.assert(
-    fc.property(graphs, fc.nat(), fc.nat(), (graph, which, salt) => {
+describe('tables multiplied into one after another', () => {
+  const replaced = (graph: Graph, changes: readonly (readonly [which: number, salt: number])[], asked: boolean) => {
+    const before = run(graph, graph.cells.map(asRatios), fractions)
+    const chance = distribute(before.collected).of([0])
+    let [now, after] = [graph, before.collected]
+    for (const [which, salt] of changes) {
       const f = which % graph.scopes.length
-      const changed = graph.cells[f]!.map((_, i) => 1 + ((i + salt) % 3))
-      const fresh = { ...graph, cells: graph.cells.with(f, changed) }
-      fc.pre(whole(fresh) > 0)
-      const before = run(graph, graph.cells, doubles)
-      const after = revise(before.collected, f, Float64Array.from(changed))
-      const { mass, scale } = evidence(after)
-      expect(doubles.value(mass, scale)).toBeCloseTo(whole(fresh), 9)
-      distribute(after)
-        .ofEach()
-        .forEach((weights, v) => {
-          const sums = over(fresh, [v])
-          doubles.shares(weights).forEach((p, i) => expect(p).toBeCloseTo(sums[i]! / whole(fresh), 12))
-        })
-      expect(run(graph, graph.cells, doubles).total).toBeCloseTo(before.total, 12)
-    }),
-    { numRuns: runs(100) },
-  )
-})
-
-describe('the plan', () => {
-  const chain: readonly Scope[] = [
-    [0, 1],
-    [1, 2],
-    [2, 3],
-    [3, 4],
-  ]
-
-  test('tells the cells of a chain before any arithmetic: two at a time, and the last alone', () => {
-    const { cells, buckets } = plan([2, 2, 2, 2, 2], chain)
-    expect(cells).toBe(4 * 4 + 2)
-    expect(buckets.filter(({ parent }) => parent < 0)).toHaveLength(1)
-  })
-  test('gives each part that hangs together a root of its own', () => {
-    const { buckets } = plan(
-      [2, 3, 2, 3],
-      [
-        [0, 1],
-        [2, 3],
-      ],
-    )
-    expect(buckets.filter(({ parent }) => parent < 0)).toHaveLength(2)
-  })
-  test('of a square with two wide corners opposite sums those out, so that they never meet', () => {
-    const { cells } = plan(
-      [2, 2, 9, 9],
-      [
-        [0, 2],
-        [2, 1],
-        [1, 3],
-        [3, 0],
-      ],
-    )
-    expect(cells).toBe(2 * 2 * 9 + 2 * 2 * 9 + 4 + 2)
-  })
-  test('counts every variable once, each bucket before its parent, each table in one bucket', () => {
+      const changed = now.cells[f]!.map((x, i) => x * ((i + salt) % 3))
+      now = { ...now, cells: now.cells.with(f, changed) }
+      if (whole(now) === 0) return { now, after: revise(after, f, changed.map(BigInt)) }
+      after = revise(after, f, changed.map(BigInt))
+      if (asked) distribute(after).of([graph.sizes.length - 1])
+    }
+    expect(distribute(before.collected).of([0])).toEqual(chance)
+    return { now, after }
+  }
+  test.each([
+    ['with a question after each', true],
+    ['and nothing asked between', false],
+  ])('give what a fresh start gives, %s, and leave the old result alone', (_, asked) => {
     fc.assert(
-      fc.property(graphs, ({ sizes, scopes }) => {
-        const { buckets, bucketOf, cells } = plan(sizes, scopes)
-        expect(buckets.map(({ variable }) => variable).toSorted((a, b) => a - b)).toEqual([...sizes.keys()])
-        expect(buckets.flatMap(({ factors }) => factors).toSorted((a, b) => a - b)).toEqual([...scopes.keys()])
-        expect(cells).toBe(buckets.reduce((sum, { scope }) => sum + product(scope.map((v) => sizes[v]!)), 0))
-        buckets.forEach(({ parent, variable, scope, children, factors }, b) => {
-          expect(bucketOf[variable]).toBe(b)
-          expect(scope[0]).toBe(variable)
-          if (parent >= 0) expect(parent).toBeGreaterThan(b)
-          for (const child of children) expect(buckets[child]!.parent).toBe(b)
-          for (const f of factors) expect(scope).toEqual(expect.arrayContaining([...scopes[f]!]))
-        })
+      fc.property(graphs, fc.array(fc.tuple(fc.nat(), fc.nat()), { minLength: 1, maxLength: 3 }), (graph, changes) => {
+        fc.pre(whole(graph) > 0)
+        const { now, after } = replaced(graph, changes, asked)
+        const taken = graph.cells.map((list, f) =>
+          now.cells[f] === list ? fractions.table(asRatios(list)).scale : ratio(1n),
+        )
+        const { mass, scale } = after.whole
+        expect(formatRatio(fractions.value(mass, taken.reduce(fractions.join, scale)))).toBe(String(whole(now)))
+        if (whole(now) === 0) return
+        const beliefs = distribute(after)
+        for (const scope of graph.scopes) {
+          const shares = over(now, scope).map((x) => formatRatio(ratio(BigInt(x), BigInt(whole(now)))))
+          expect(fractions.shares(beliefs.of(scope)).map(formatRatio)).toEqual(shares)
+          expect(fractions.shares(beliefs.amongAll(scope)).map(formatRatio)).toEqual(shares)
+        }
       }),
+      { numRuns: runs(100) },
     )
   })
-  test('more than thirty-two variables make a ring no wider than three', () => {
-    const n = 70
-    const ring = Array.from({ length: n }, (_, v): Scope => [v, (v + 1) % n])
-    const { buckets } = plan(
-      ring.map(() => 2),
-      ring,
+  test('work only the messages that change, up to where the telling from above is known', () => {
+    const sizes = Array.from({ length: 20 }, () => 2)
+    const scopes = sizes.slice(1).map((_, v): Scope => [v, v + 1])
+    const given = scopes.map(() => Float64Array.of(1, 2, 3, 4))
+    const order = plan(sizes, scopes)
+    const before = collect(order, given, doubles)
+    const leaf = order.cliques.findIndex(({ children }) => children.length === 0)
+    const [factor] = order.cliques[leaf]!.factors
+    const fromRoot = revise(before, factor!, Float64Array.of(4, 3, 2, 1))
+    distribute(before).of(order.cliques[leaf]!.own)
+    const fromThere = revise(before, factor!, Float64Array.of(4, 3, 2, 1))
+    const worked = ({ up }: typeof before): number[] =>
+      order.cliques.flatMap((_, c) => (up[c] !== undefined && up[c] !== before.up[c] ? [c] : []))
+    expect(worked(fromThere)).toEqual([leaf])
+    expect(worked(fromRoot).length).toBeGreaterThan(5)
+    expect(fromThere.whole.mass * 2 ** (fromThere.whole.scale - fromRoot.whole.scale)).toBeCloseTo(
+      fromRoot.whole.mass,
+      12,
     )
-    expect(Math.max(...buckets.map(({ cells }) => cells))).toBe(8)
+    expect(fromThere.down.filter((told) => told !== undefined)).toEqual(
+      before.down.filter((told, c) => told !== undefined && fromThere.up[c] !== before.up[c]),
+    )
   })
 })
 
-test('a message, up or down, has a cell for each way its separator can be, and no more', () => {
+test('a message, up or down, has a cell for each way that what is shared can be, and no more', () => {
   const sizes = [2, 3, 4, 5]
   const scopes = [
     [0, 1],
@@ -217,38 +198,11 @@ test('a message, up or down, has a cell for each way its separator can be, and n
   const order = plan(sizes, scopes)
   const given = scopes.map((scope) => new Float64Array(product(scope.map((v) => sizes[v]!))).fill(1))
   const collected = collect(order, given, doubles)
-  distribute(collected).ofEach()
-  order.buckets.forEach(({ scope, parent }, b) => {
-    const cells = product(scope.slice(1).map((v) => sizes[v]!))
-    expect(collected.up[b]).toHaveLength(cells)
-    if (parent >= 0 && collected.down[b] !== undefined) expect(collected.down[b].weights).toHaveLength(cells)
-  })
-  expect(collected.down.filter((told) => told !== undefined).length).toBeGreaterThan(0)
-})
-
-describe('an index', () => {
-  test('splits a long table in two short lists and finds every cell', () => {
-    const sizes = [7, 5, 11, 3, 4]
-    const scope = [3, 0, 2, 1, 4]
-    const { outer, inner } = indexOf(scope, [2, 3], sizes)
-    expect(outer.length * inner.length).toBe(product(sizes))
-    expect(inner.length).toBeLessThanOrEqual(256)
-    let cell = 0
-    for (let a = 0; a < 3; a += 1)
-      for (let b = 0; b < 7; b += 1)
-        for (let c = 0; c < 11; c += 1)
-          for (let d = 0; d < 20; d += 1) {
-            expect(outer[Math.floor(cell / inner.length)]! + inner[cell % inner.length]!).toBe(c * 3 + a)
-            cell += 1
-          }
-  })
-  test('of a single variable larger than the inner list still has one', () => {
-    const { outer, inner } = indexOf([0], [0], [1000])
-    expect([outer.length, inner.length, inner[999]]).toEqual([1, 1000, 999])
-  })
-  test('fills the inner list to its brim and not beyond', () => {
-    expect(indexOf([0, 1, 2], [0], [2, 16, 16]).inner.length).toBe(256)
-    expect(indexOf([0, 1, 2], [0], [2, 17, 16]).inner.length).toBe(16)
+  for (const scope of scopes) distribute(collected).of(scope)
+  order.cliques.forEach(({ shared, parent, messageCells }, c) => {
+    expect(messageCells).toBe(product(shared.map((v) => sizes[v]!)))
+    expect(collected.up[c]).toHaveLength(messageCells)
+    expect(collected.down[c]?.length).toBe(parent < 0 ? undefined : messageCells)
   })
 })
 
@@ -285,13 +239,11 @@ describe('tables', () => {
     const sizes = Array.from({ length: 400 }, () => 2)
     const scopes = sizes.slice(1).map((_, v): Scope => [v, v + 1])
     const small = Float64Array.of(2 ** -9, 2 ** -9, 2 ** -9, 2 ** -9)
-    const { mass, scale } = evidence(
-      collect(
-        plan(sizes, scopes),
-        scopes.map(() => small),
-        doubles,
-      ),
-    )
+    const { mass, scale } = collect(
+      plan(sizes, scopes),
+      scopes.map(() => small),
+      doubles,
+    ).whole
     expect(Math.log2(mass) + scale).toBe(400 - 9 * 399)
   })
 })

@@ -116,7 +116,7 @@ describe('what is worked again', () => {
     expect(after.answer.prepared.narrowed).toBe(before.prepared.narrowed)
     expect(again.length).toBeGreaterThan(0)
     expect(again.length).toBeLessThan(up.length)
-    for (const b of again.slice(0, -1)) expect(again).toContain(plan.buckets[b]!.parent)
+    for (const b of again.slice(0, -1)) expect(again).toContain(plan.cliques[b]!.parent)
   })
   test('what a bird was told from above is kept where that still holds', () => {
     const before = standing(flock, doubles)
