@@ -205,10 +205,11 @@ export const LinesQuestion = z.strictObject({
 })
 export const FactQuestion = z.strictObject({
   kind: z.literal('fact'),
-  topic: z.string(), // id of a record in core/data/facts, or 'bird', 'locus', 'flock'
+  topic: z.string(), // id of a record in core/data/facts, or 'bird', 'locus', 'linked', 'flock'
   birds: z.array(BirdRef).readonly(),
   mating: z.strictObject({ sire: BirdRef, dam: BirdRef }).optional(), // the birds, where it is told who is put to whom
   locus: z.string().optional(),
+  otherLocus: z.string().optional(), // for topic 'linked': the second gene
   aspects: z.array(Aspect).readonly().optional(), // what of one bird is asked, said first
   flock: Flock.optional(), // for topic 'flock': what has been told so far
   ...Common,

@@ -45,6 +45,7 @@ import {
 } from './read/fact.ts'
 import { readHatch } from './read/hatch.ts'
 import { readBestBreed, readLines, readStrategy, readWishes } from './read/lines.ts'
+import { readLinked } from './read/linked.ts'
 import { isToldPair, pairsIn } from './read/pairs.ts'
 import { readParents } from './read/parents.ts'
 import { readPartners } from './read/partners.ts'
@@ -125,6 +126,7 @@ const readTopicOfPair: Reader = (reading, context) =>
 
 const readers: readonly Reader[] = [
   readFault,
+  readLinked,
   readChickCarries,
   readCountedCarrier,
   readNoiseUnlessMated,

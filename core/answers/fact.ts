@@ -5,6 +5,7 @@ import type { FactQuestion } from '../question.ts'
 import { topicNamed, type Topic } from '../topics.ts'
 import { entriesOf, ofBird } from './fact/bird.ts'
 import { flockCount, flockLines } from './fact/flock.ts'
+import { linked } from './fact/linked.ts'
 import { isLocus, ofLocus, topicOfLocus } from './fact/locus.ts'
 import { assumptionWords, birdsOf, fitting, uniqueSources } from './parts.ts'
 
@@ -72,6 +73,10 @@ function fromLocus(question: FactQuestion): Found | undefined {
   }
 }
 
+function fromLoci({ locus, otherLocus }: FactQuestion): Found {
+  return isLocus(locus) && isLocus(otherLocus) && locus !== otherLocus ? linked(locus, otherLocus) : nothing
+}
+
 function fromFlock({ flock }: FactQuestion): Found {
   const lines = flock ? flockLines(flock) : []
   const none =
@@ -102,6 +107,8 @@ function find(question: FactQuestion): Found {
       return fromBirds(question) ?? fromLocus(question) ?? nothing
     case 'locus':
       return fromLocus(question) ?? fromBirds(question) ?? nothing
+    case 'linked':
+      return fromLoci(question)
     case 'flock':
       return fromFlock(question)
     default: {

@@ -12,5 +12,7 @@ export const parting: Readonly<Record<string, { readonly words: string; readonly
   'Ml Pg': { words: 'part in about 12 of 100 chicks', status: 'read' }, // 12.2, standard error 2.1, Campo & Alvarez 1991
   'Cr I': { words: 'part in about 12 or 13 of 100 chicks', status: 'read' }, // 12.5 of 1984, Warren & Hutt 1936
   'I F': { words: 'part in about 17 of 100 chicks', status: 'read' }, // 17.1 of 1105, Warren & Hutt 1936
+  'Na h': { words: 'part nearly as often as by chance', status: 'read' }, // about 43, OMIA:000913-9031
+  'Cr F': { words: 'part in 25 to 30 of 100 chicks', status: 'read' }, // 29.4, Warren & Hutt 1936; 25.3 over I without interference
   'R Cp': { words: 'hardly ever part; older works say 8 of 100', status: 'read' }, // 8, Serebrovsky & Petrov 1928; far less later
 }

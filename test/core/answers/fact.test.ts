@@ -135,3 +135,32 @@ describe('what was asked of a bird is said first, and its genes are left out', (
     expect(answer.says.join(' ')).not.toMatch(/s\+\/s\+|ground is/)
   })
 })
+
+describe('two genes: do they travel together', () => {
+  const of = (locus: string, otherLocus: string): FactAnswer => ask('linked', { locus, otherLocus })
+  test.each([
+    ['S', 'K', 'true', /silver and slow feathering .* linked; they part in 2 or 3 of 100/],
+    ['K', 'S', 'true', /slow feathering and silver/],
+    ['Cr', 'F', 'true', /25 to 30 of 100/],
+    ['B', 'Id', 'true', /disputed/],
+    ['K', 'choc', 'true', /not measured/],
+    ['S', 'B', 'partly', /both sit on the Z, but so far apart/],
+    ['lav', 'mo', 'false', /independently, as far as is known/],
+    ['B', 'lav', 'false', /barring sits on the Z and lavender does not/],
+    ['lav', 'B', 'false', /barring sits on the Z and lavender does not/],
+  ])('%s and %s', (locus, other, verdict, words) => {
+    const answer = of(locus, other)
+    expect(FactAnswer.safeParse(answer).success).toBe(true)
+    expect(answer.verdict).toBe(verdict)
+    expect(answer.summary).toMatch(words)
+  })
+  test('every two genes have an answer, the same whichever comes first', () => {
+    for (const one of locusIds)
+      for (const other of locusIds) {
+        if (one === other) continue
+        expect(of(one, other).verdict).toBe(of(other, one).verdict)
+        expect(of(one, other).summary.length).toBeLessThan(161)
+      }
+  })
+  test('one gene alone is no question of linkage', () => expect(of('S', 'S').about).toBe('nothing known'))
+})
