@@ -50,6 +50,9 @@ const eggs = ({ F }: Outcome): string =>
     .map(({ value, share }) => `${value} ${share.toFixed(1)}`)
     .join()
 
+/** An egg shell is no look of a chick, but which chicks will lay blue may be seen by their combs. */
+const togetherWords = ({ one, other, both }: Outcome['together'][number]): string => `${one} ${other} ${both}`
+
 /**
  * Two outcomes of one signature are one case to a keeper.
  *
@@ -59,6 +62,6 @@ const eggs = ({ F }: Outcome): string =>
 export function signature(outcome: Outcome, { verdict, signs }: Sexing, many: boolean, phase: boolean): string {
   const sign = verdict === 'yes' ? signs[0]?.sign : undefined
   const looks = many && verdict === 'no' ? [] : [family(outcome, 'M', sign), family(outcome, 'F', sign)]
-  const linked = phase ? linkedLooks(outcome) : ''
+  const linked = phase ? [linkedLooks(outcome), ...outcome.together.map(togetherWords)].join() : ''
   return [verdict, sign, ...looks, eggs(outcome), outcome.dies.toFixed(1), linked].join(' | ')
 }

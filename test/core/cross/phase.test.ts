@@ -45,6 +45,36 @@ test('bred from told parents there is nothing to ask: his parents decide it', ()
   expect(slow(only!)[0]).toBeCloseTo((1 - 0.025) / 2, 6)
 })
 
+describe('a cock split for blue shell and pea comb: no look of a chick tells the shell, but its comb does', () => {
+  const cock: BirdRef = { genotype: { O: ['O', 'o+'], P: ['P', 'p+'] } }
+  const plain: BirdRef = { genotype: {} }
+  test.each([
+    [
+      'nobody tells how he has them',
+      cock,
+      [
+        ['blue shell and pea comb from one parent', true],
+        ['blue shell from one parent and pea comb from the other', false],
+      ],
+    ],
+    [
+      'both from his father',
+      { cross: { sire: { genotype: { O: ['O', 'O'], P: ['P', 'P'] } }, dam: plain } },
+      [['', true]],
+    ],
+    [
+      'one from each',
+      { cross: { sire: { genotype: { O: ['O', 'O'] } }, dam: { genotype: { P: ['P', 'P'] } } } },
+      [['', false]],
+    ],
+  ] as const)('%s', (_, sire, wanted) => {
+    const { cases } = mate(sire, plain)
+    expect(
+      cases.map(({ given, together }) => [given.replace('the cock is carrying ', ''), together?.[0]?.both]),
+    ).toEqual(wanted)
+  })
+})
+
 describe('no doubt of phase', () => {
   test.each([
     ['unlike at one locus only', { S: ['S', 's+'], K: ['K', 'K'] }],
