@@ -64,6 +64,7 @@ export const Aspect = z.enum([
   'egg-size',
   'vigour',
   'meat',
+  'wings',
 ])
 export type Aspect = z.infer<typeof Aspect>
 

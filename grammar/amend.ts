@@ -49,6 +49,15 @@ function markAt(words: readonly string[], at: number): number {
   return found?.length ?? 0
 }
 
+/** "Ancona? no Minorca": a bare no between two names, the first one asked of himself. */
+const lone = (tokens: readonly Token[], at: number): number =>
+  tokens[at]!.word === 'no' &&
+  tokens[at - 1]?.type === 'stop' &&
+  ofName.has(tokens[at - 2]?.type ?? '') &&
+  ofName.has(tokens[at + 1]?.type ?? '')
+    ? 1
+    : 0
+
 /** The name that ends, or begins, nearest, with its sex word. */
 function runBefore(tokens: readonly Token[], at: number): Run | undefined {
   let to = at
@@ -78,7 +87,7 @@ export function amended(tokens: readonly Token[], slips = mostSlips): readonly T
   const head = tokens.slice(0, mostLookedAt)
   const words = head.map(({ word }) => word)
   for (let i = 1; i < head.length; i += 1) {
-    const length = markAt(words, i)
+    const length = markAt(words, i) || lone(head, i)
     if (length === 0) continue
     const [slip, meant] = [runBefore(head, i), runAfter(head, i + length)]
     if (!slip || !meant) continue

@@ -217,9 +217,9 @@ function askedAgain(base: CrossQuestion, reading: Reading): CrossQuestion | unde
   if (reading.has('sure')) return crossAgain(base, base.matings, ['sexing', ...aspects], reading)
   if (aspects.includes('symbols'))
     return { ...crossAgain(base, base.matings, aspects, reading), manner: { ...base.manner, symbols: true } }
-  return aspects.length > 0 || reading.words.includes('more')
-    ? crossAgain(base, base.matings, aspects.length > 0 ? aspects : ['more'], reading)
-    : undefined
+  if (aspects.length > 0 || reading.words.includes('more'))
+    return crossAgain(base, base.matings, aspects.length > 0 ? aspects : ['more'], reading)
+  return areChicksAsked(reading.scene.birds, reading) ? crossAgain(base, base.matings, ['shares'], reading) : undefined
 }
 
 const reversed = (base: CrossQuestion, reading: Reading): CrossQuestion | undefined =>
@@ -238,8 +238,11 @@ function changed(base: CrossQuestion, reading: Reading): CrossQuestion | undefin
   const told = change?.part ?? partOnlyTold(reading) ?? partPointedTo(reading)
   if (change && group.some(isNamed)) return replaced(base, group, told, reading)
   const birds = reading.scene.birds.filter(
-    (bird) => isSolid(bird) || (bird.named && bird.saidOf.parts.some(({ type }) => type === 'colour')),
+    (bird) =>
+      !isDenied(bird, reading) &&
+      (isSolid(bird) || (bird.named && bird.saidOf.parts.some(({ type }) => type === 'colour'))),
   )
+  if (areChicksAsked(birds, reading)) return undefined
   if (birds.length === 0 || birds.length > 3 || reading.words.length > 9) return undefined
   return replaced(
     base,
@@ -248,6 +251,19 @@ function changed(base: CrossQuestion, reading: Reading): CrossQuestion | undefin
     reading,
   )
 }
+/** "hes a New Hampshire not RIR". */
+const isDenied = ({ saidOf }: Bird, { tokens }: Reading): boolean =>
+  tokens.findLast(({ at, type }) => at < saidOf.at && type !== 'filler')?.type === 'not'
+
+/** "will there be any lavenders", "do I get blue ones": chicks of that colour, and no other parent. */
+const areChicksAsked = (birds: readonly Bird[], { words, scene }: Reading): boolean =>
+  scene.changes.length === 0 &&
+  birds.length > 0 &&
+  birds.every(
+    ({ sex, saidOf }) => sex === undefined && saidOf.parts.every(({ type }) => type === 'colour' || type === 'number'),
+  ) &&
+  /\b(?:any|will|would|be|get|come|all|hatch|some|none|how many|many)\b/u.test(words.join(' '))
+
 /** "with Sussex hens instead": a part named beside the change. */
 const partOnlyTold = ({ words }: Reading): Sex | undefined =>
   words.includes('over') || words.includes('under') ? (words.includes('under') ? 'M' : 'F') : undefined

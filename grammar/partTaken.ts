@@ -10,7 +10,7 @@ import type { Token } from './token.ts'
 type Mating = CrossQuestion['matings'][number]
 
 /** Silver or bars: what a hen gives to her sons alone. A bird with either goes with birds that have either. */
-function marks({ breed, genotype }: BirdRef): boolean | undefined {
+export function marks({ breed, genotype }: BirdRef): boolean | undefined {
   const genes = breed === undefined ? undefined : breedNamed(breed)?.genes
   if (!genes && !genotype) return undefined
   const has = (locus: string, allele: string): boolean => {

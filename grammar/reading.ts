@@ -40,12 +40,15 @@ function clausesOf(tokens: readonly Token[]): readonly (readonly Token[])[] {
   const clauses: Token[][] = [[]]
   for (const [i, each] of tokens.entries()) {
     const token = pointing(each, tokens[i + 1])
-    if (token.type === 'stop' || isNowHad(tokens, i)) clauses.push([])
+    if (token.type === 'about' && clauses.at(-1)!.length > 0 && /^(?:what|wat|how|hows)\b/u.test(token.word))
+      clauses.push([token])
+    else if (token.type === 'stop' || isNowHad(tokens, i)) clauses.push([])
     else if (
       isOfVerb(token, tokens[i + 1]) ||
       isOfAll(tokens, i) ||
       isOfEggs(token, tokens[i - 1]) ||
-      isOfShare(tokens, i)
+      isOfShare(tokens, i) ||
+      isDenied(tokens, i)
     )
       continue
     else if (token.type !== 'filler' && token.type !== 'unknown' && !isPronoun(token, clauses.at(-1)!.at(-1)))
@@ -63,6 +66,24 @@ const isNowHad = (tokens: readonly Token[], at: number): boolean =>
     .slice(at + 1, at + 4)
     .find(({ word }) => word !== 'i' && word !== 'we')
     ?.word.match(/^(?:have|got|ive|weve)\b/u) != null
+
+/** "do the chicks still split red and white": they part, and carry nothing. */
+const asVerb = (token: Token, at: number, tokens: readonly Token[]): Token =>
+  /^splits?$/u.test(token.word) &&
+  tokens.slice(Math.max(0, at - 3), at).some(({ type, word }) => type === 'chick' || word === 'they') &&
+  tokens[at + 1]?.word !== 'to' &&
+  tokens[at + 1]?.word !== 'for' &&
+  !['cock', 'hen', 'over'].includes(tokens[at + 1]?.type ?? '') &&
+  !/^(?:a|an|the)$/u.test(tokens[at - 1]?.word ?? '')
+    ? { ...token, type: 'unknown' }
+    : token
+
+/** "B/b+ not B/B": genes that the bird has not, beside those it has. */
+function isDenied(tokens: readonly Token[], at: number): boolean {
+  const denied = (i: number): boolean => tokens[i]?.type === 'gene' && tokens[i - 1]?.type === 'not'
+  const told = tokens.some(({ type }, i) => type === 'gene' && !denied(i))
+  return told && (denied(at) || denied(at + 1))
+}
 
 /** "hens to carry barring": nobody is put to anybody. */
 const isOfVerb = (token: Token, next: Token | undefined): boolean =>
@@ -94,9 +115,7 @@ const isOfEggs = (token: Token, before: Token | undefined): boolean => token.typ
 /** "and if I put a Barred Rock cock on red hens?": a mating by itself, whatever was said before. */
 function withoutOpening(clause: readonly Token[]): readonly Token[] {
   const [first, ...rest] = clause
-  const mates = (['cock', 'hen', 'over'] as const).every((wanted) =>
-    rest.some(({ type }) => type === wanted || (wanted === 'over' && type === 'under')),
-  )
+  const mates = rest.some(({ type }) => type === 'over' || type === 'under')
   return first?.type === 'about' && mates && rest.filter(({ type }) => type === 'breed' || type === 'family').length > 1
     ? rest
     : clause
@@ -227,7 +246,7 @@ const tag =
 export function readingOf(message: string): Reading {
   const text = excerpt(message)
   const { tokens: written, corrections } = typed(unshouted(tokensOf(text, mostTokens)))
-  const tokens = bredCockerel(breedingOn(pairedKind(partedParents(amended(written)))))
+  const tokens = bredCockerel(breedingOn(pairedKind(partedParents(amended(written))))).map(asVerb)
   const clauses = parsed(worthReading(clausesOf(tokens)))
   const words = tokens.slice(0, mostWords).flatMap(({ word }) => word.split(' '))
   const concepts = conceptsIn(words)

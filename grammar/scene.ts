@@ -264,6 +264,18 @@ export function sceneOf(
     return true
   }
 
+  /** "Welsummer with one blue egg copy (O/o+)": of the bird just named. */
+  const genesOfLast = (group: Group): boolean => {
+    const [said, ...rest] = group
+    const last = entries.at(-1)
+    const bare = said && said.parts.length > 0 && said.parts.every(({ type }) => type === 'gene')
+    if (!said || !bare || rest.length > 0 || !last || last.place !== 'bird' || !hasBreed(last.said)) return false
+    const [own, told] = [birdOf(said).sex, sexSaid(last.said)]
+    if ((own !== undefined && own !== told) || last.said.parts.some(({ type }) => type === 'gene')) return false
+    last.said = merged(last.said, said)
+    return true
+  }
+
   /** "a Silkie rooster, hes white": the colour of the bird just named without one. */
   const colours = (group: Group): boolean => {
     const [said, ...rest] = group
@@ -303,7 +315,7 @@ export function sceneOf(
     const headed = heads(group)
     if (!(headed && plural)) heading = undefined
     if (headed) return
-    if (genesOfAll(group)) return
+    if (genesOfAll(group) || genesOfLast(group)) return
     for (const said of group) {
       if (open && describes(said, follows)) {
         open.said = merged(open.said, said)
@@ -439,16 +451,22 @@ export function sceneOf(
     tallies,
     changes,
     offspring,
-    aspects: unique([...aspectsOf(tokens), ...(laying ? (['eggs'] as const) : [])]),
+    aspects: unique([
+      ...aspectsOf(tokens),
+      ...(laying ? (['eggs'] as const) : []),
+      ...(asksWhichSex(tokens) ? (['sexing'] as const) : []),
+    ]),
     goals: unique(
-      tokens.flatMap((token): readonly Goal[] =>
-        token.type === 'goal'
-          ? isDual(token.word)
-            ? ['eggs', token.goal]
-            : [token.goal]
-          : token.type === 'sexlink'
-            ? ['sexable']
-            : [],
+      tokens.flatMap((token, at): readonly Goal[] =>
+        areChicks(tokens, at)
+          ? []
+          : token.type === 'goal'
+            ? isDual(token.word)
+              ? ['eggs', token.goal]
+              : [token.goal]
+            : token.type === 'sexlink'
+              ? ['sexable']
+              : [],
       ),
     ),
   }
@@ -511,6 +529,8 @@ function aspectsOf(tokens: readonly Token[]): readonly Aspect[] {
       if ((token.word === 'sort' && isNoun(tokens, at)) || isUnwanted(tokens, at)) return []
       if (token.aspect === 'adults' && weighed) return []
       if (shells && /^(?:come|comes|turn)s? out$/u.test(token.word)) return [] // what eggs come out
+      if (areChicks(tokens, at)) return ['chicks']
+      if (token.aspect === 'wings') return ['sexing', 'wings']
       return [
         shades && token.aspect === 'eggs' && !/number|many|year|count|week/u.test(token.word) ? 'shell' : token.aspect,
       ]
@@ -520,6 +540,22 @@ function aspectsOf(tokens: readonly Token[]): readonly Aspect[] {
 
 /** A hen that lays and fills a pot. */
 const isDual = (word: string): boolean => /^(?:dual|dp|dual purpose|meat and eggs)$/u.test(word)
+
+/** "which ones are the girls", "which of them r boys". */
+const asksWhichSex = (tokens: readonly Token[]): boolean =>
+  /\b(?:which|wich|what|who)(?: (?:ones?|of (?:them|these|those)|chicks?))?s? (?:are|is|r|will be|would be)(?: the| all| my)? (?:girls|boys|hens|pullets|cockerels|roos|roosters|males|females|cocks|lads|ladies)\b/u.test(
+    tokens
+      .slice(0, 60)
+      .map(({ word }) => word)
+      .join(' '),
+  )
+
+/** "the kids", "their children": the chicks, where no child is to keep them. */
+const areChicks = (tokens: readonly Token[], at: number): boolean =>
+  /^(?:kids|children)$/u.test(tokens[at]!.word) &&
+  !tokens
+    .slice(Math.max(0, at - 4), at)
+    .some(({ word }) => /\b(?:for|with|around|near|about|my|have|nice|good|safe|friendly|grand|two|and)\b/u.test(word))
 
 /** "lavender x chocolate Orpington": the breed is told once, behind both. */
 const isOfSameBreed = ({ first, second, plain, order }: MatingSaid): boolean =>

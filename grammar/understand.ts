@@ -49,6 +49,7 @@ import { readLinked } from './read/linked.ts'
 import { isToldPair, pairsIn } from './read/pairs.ts'
 import { readParents } from './read/parents.ts'
 import { readPartners } from './read/partners.ts'
+import { readSexLinkCock } from './read/sexLinkCock.ts'
 import type { Context } from './context.ts'
 import type { Reader } from './read/common.ts'
 import type { Question } from '../core/question.ts'
@@ -136,6 +137,7 @@ const readers: readonly Reader[] = [
   readHatch,
   readHalves,
   readSexLuck,
+  readSexLinkCock,
   readFirmPartners,
   readBasket,
   readLines,

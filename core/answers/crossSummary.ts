@@ -78,6 +78,19 @@ function sharesLine(cases: readonly Case[], aspects: readonly Aspect[]): string 
   return fitting(`${capital(told.join('; '))}; not sexable at hatch.`, `${capital(told[0]!)}; not sexable at hatch.`)
 }
 
+/** "feather sexing": whether the wing tells, before any other sign. */
+function wingLine(cases: readonly Case[], aspects: readonly Aspect[]): string | undefined {
+  const [one] = cases
+  if (!one || !aspects.includes('wings')) return undefined
+  const all = (kinds: readonly LookShare[], speed: string): boolean =>
+    kinds.every(({ feathering }) => feathering === speed)
+  if (cases.every(({ cockerels, pullets }) => all(cockerels, 'slow') && all(pullets, 'fast')))
+    return 'Yes, by the wing: slow cockerels, fast pullets; look within a day or two of hatch.'
+  const [sign] = one.sexing.signs
+  const other = sign && sign.sign !== 'wing feathers' && one.sexing.verdict !== 'no' ? ` Here ${sign.sign} tells.` : ''
+  return `By the wing only if the cock is pure fast-feathering and the hens slow, in your own strains.${other}`
+}
+
 /** Asked by the way they look, or not asked by any: what they grow into stands before whether they can be sexed. */
 function looksLine(cases: readonly Case[], aspects: readonly Aspect[]): string | undefined {
   const [one, ...others] = cases
@@ -218,7 +231,7 @@ function dependsLine(cases: readonly Case[]): string {
 export function summaryOf({ cases }: Crossed, aspects: readonly Aspect[]): string {
   const [first] = cases
   if (first?.hen && asksOfHenOnly(aspects)) return shellSummary(cases, aspects) ?? henSummary(first.hen, aspects)
-  const looks = sharesLine(cases, aspects) ?? looksLine(cases, aspects)
+  const looks = wingLine(cases, aspects) ?? sharesLine(cases, aspects) ?? looksLine(cases, aspects)
   if (looks !== undefined) return looks
   return cases.length > 1 ? (wingsLine(cases) ?? dependsLine(cases)) : verdictLine(first!)
 }

@@ -483,7 +483,11 @@ export const readPureSexing: Reader = (reading): CrossQuestion | undefined => {
   const { scene, words } = reading
   const [bird, ...others] = birdsIn(reading)
   const autosexing = words.some((word) => word.startsWith('autosex'))
-  const older = words.some((word) => /^(?:weeks?|wks?|months?|age|when|comb|combs|crow|crowing|crows)$/u.test(word))
+  const young = /\b(?:hatch|hatched|hatching|shell|born|day old|day olds|dry)\b/u.test(words.join(' '))
+  const older = words.some(
+    (word) =>
+      /^(?:weeks?|wks?|months?|age|when|comb|combs|crow|crowing|crows)$/u.test(word) && !(young && word === 'when'),
+  )
   if (
     !bird ||
     others.length > 0 ||

@@ -4,7 +4,7 @@ import { isToldPair } from './pairs.ts'
 import type { Bird } from '../bird.ts'
 import type { Reading } from '../reading.ts'
 import type { Token } from '../token.ts'
-import type { PartnersQuestion, Question } from '../../core/question.ts'
+import type { Goal, PartnersQuestion, Question } from '../../core/question.ts'
 import type { Sex } from '../../core/vocabulary.ts'
 
 const opposite = (sex: Sex): Sex => (sex === 'M' ? 'F' : 'M')
@@ -83,7 +83,13 @@ function oneCockFor({ scene, tokens, words, has }: Reading): Sought | undefined 
   const lone = tokens.some((token, i) => {
     const [before, after] = [tokens[i - 1], tokens[i + 1]]
     const stands = before === undefined || before.type === 'stop' || before.type === 'comma'
-    return isMate(token) && stands && after?.type === 'stop' && after.asks
+    const sought =
+      after?.type === 'stop'
+        ? after.asks
+        : /^(?:recommend\w*|suggest\w*|ideas?|options?|recs?|wanted|needed|advice|choices?)(?: for)?$/u.test(
+            after?.word ?? '',
+          )
+    return isMate(token) && stands && sought
   })
   const one = tokens.some((token, i) => token.type === 'number' && token.value === 1 && isMate(tokens[i + 1]))
   const goals = scene.goals.length > 0 || scene.aspects.includes('sexing')
@@ -158,6 +164,15 @@ const isLeftOut = ({ saidOf }: Bird, { text }: Reading): boolean =>
     text.slice(Math.max(0, saidOf.at - 30), saidOf.at).replaceAll("'", ''),
   )
 
+/** "more blue", of Easter Eggers and the like: of their eggs. */
+function shellWished({ words }: Reading, own: readonly Bird[]): readonly Goal[] {
+  const shade = /\b(?:more|all|only|bluer|greener|nice|pretty|darker|get|want) (blue|green|olive)\b/u.exec(
+    words.join(' '),
+  )?.[1]
+  const ofEggs = own.every(({ ref }) => /Egger$|-egg layer$|Ameraucana|Araucana|Legbar/u.test(ref.breed ?? ''))
+  return shade !== undefined && ofEggs ? [`${shade}-eggs` as Goal] : []
+}
+
 /** The question for these birds. */
 export function partnersOf(reading: Reading, { own, wanted, among: named }: Sought): PartnersQuestion {
   const minimum = minimumEggs(reading)
@@ -168,7 +183,7 @@ export function partnersOf(reading: Reading, { own, wanted, among: named }: Soug
     kind: 'partners',
     for: refsOf(own).slice(0, 8),
     wanted,
-    goals: goalsOf(reading),
+    goals: [...new Set([...goalsOf(reading), ...shellWished(reading, own)])],
     among: refsOf(among).slice(0, 8),
     ...(besides.length === 0 ? {} : { besides: refsOf(besides).slice(0, 8) }),
     ...(minimum === undefined ? {} : { minimumEggs: minimum }),
