@@ -50,38 +50,51 @@ export type Tables<T, W, S> = {
 const innerCells = 256
 
 /** Where a table over `part` stands in a sum into a table over `result` of what ranges over `rest` besides; all of `part` occurs there. */
-export function indexOf(part: Scope, result: Scope, rest: Scope, sizes: readonly number[]): Index {
-  const strides = new Map<number, number>()
+export const indexOf = (part: Scope, result: Scope, rest: Scope, sizes: readonly number[]): Index => ({
+  to: offsetsOf(result, part, sizes),
+  over: offsetsOf(rest, part, sizes),
+})
+
+function offsetsOf(scope: Scope, part: Scope, sizes: readonly number[]): Offsets {
+  if (scope.length === 0) return single
+  let split = scope.length - 1
+  let inner = sizes[scope[split]!]!
+  for (; split > 0 && inner * sizes[scope[split - 1]!]! <= innerCells; split -= 1) inner *= sizes[scope[split - 1]!]!
+  return {
+    outer: split === 0 ? single.outer : offsetsIn(scope, 0, split, part, sizes),
+    inner: offsetsIn(scope, split, scope.length, part, sizes),
+  }
+}
+
+const single: Offsets = { outer: new Int32Array(1), inner: new Int32Array(1) }
+
+/** Where the cells over scope[from] to scope[to - 1] stand in a table over `part`. */
+function offsetsIn(scope: Scope, from: number, to: number, part: Scope, sizes: readonly number[]): Int32Array {
   let cells = 1
-  for (let i = part.length - 1; i >= 0; i -= 1) {
-    strides.set(part[i]!, cells)
-    cells *= sizes[part[i]!]!
-  }
-  return { to: offsetsOf(result, strides, sizes), over: offsetsOf(rest, strides, sizes) }
-}
-
-function offsetsOf(scope: Scope, strides: ReadonlyMap<number, number>, sizes: readonly number[]): Offsets {
-  let split = scope.length
-  let inner = 1
-  while (split > 0 && (split === scope.length || inner * sizes[scope[split - 1]!]! <= innerCells)) {
-    split -= 1
-    inner *= sizes[scope[split]!]!
-  }
-  const offsets = (from: number, to: number): Int32Array => offsetsIn(scope.slice(from, to), strides, sizes)
-  return { outer: offsets(0, split), inner: offsets(split, scope.length) }
-}
-
-function offsetsIn(scope: Scope, strides: ReadonlyMap<number, number>, sizes: readonly number[]): Int32Array {
-  const at = new Int32Array(cellsOver(scope, sizes))
+  for (let i = from; i < to; i += 1) cells *= sizes[scope[i]!]!
+  const at = new Int32Array(cells)
   let filled = 1 // the first cells, over the fastest variables so far; each further value of the next one repeats them
-  for (let i = scope.length - 1; i >= 0; i -= 1) {
+  for (let i = to - 1; i >= from; i -= 1) {
     const repeats = filled * sizes[scope[i]!]!
-    const stride = strides.get(scope[i]!) ?? 0
+    const stride = strideOf(scope[i]!, part, sizes)
     for (let k = filled; k < repeats; k += 1) at[k] = at[k - filled]! + stride
     filled = repeats
   }
   return at
 }
 
-export const cellsOver = (scope: Scope, sizes: readonly number[]): number =>
-  scope.reduce((product, v) => product * sizes[v]!, 1)
+/** How far apart the values of a variable stand in a table; nothing where it has no such variable. */
+function strideOf(variable: number, part: Scope, sizes: readonly number[]): number {
+  let cells = 1
+  for (let i = part.length - 1; i >= 0; i -= 1) {
+    if (part[i] === variable) return cells
+    cells *= sizes[part[i]!]!
+  }
+  return 0
+}
+
+export function cellsOver(scope: Scope, sizes: readonly number[]): number {
+  let cells = 1
+  for (const v of scope) cells *= sizes[v]!
+  return cells
+}
