@@ -60,13 +60,17 @@ function cliquesOf(order: Order): { readonly scopes: readonly Scope[]; readonly 
   return { scopes, near }
 }
 
-/** Halfway along the heaviest path of the tree that a clique is in. */
+/** The smallest clique of the middle third of the heaviest path of the tree that a clique is in; small, for most questions pass through it. */
 function middle(clique: number, near: readonly (readonly number[])[], weights: readonly number[]): number {
   const [end] = heaviestFrom(clique, near, weights)
   const path = heaviestFrom(end!, near, weights)
   const whole = path.reduce((sum, one) => sum + weights[one]!, 0)
   let passed = 0
-  return path.find((one) => (passed += weights[one]!) * 2 >= whole)!
+  const third = path.filter((one) => {
+    passed += weights[one]!
+    return passed * 3 >= whole && (passed - weights[one]!) * 3 <= whole * 2
+  })
+  return third.reduce((a, b) => (weights[b]! < weights[a]! ? b : a))
 }
 
 /** The heaviest path that starts at a clique, its far end first. */

@@ -122,11 +122,29 @@ describe('the tree', () => {
     )
     expect(tree(4)).toHaveLength(3)
   })
-  test('hangs from its middle', () => {
-    const made = tree(21)
+  test('hangs from its middle third, so that no branch is longer than two thirds', () => {
+    const made = tree(31)
     const depth = (c: number): number => (c < 0 ? 0 : 1 + depth(made[c]!.parent))
-    expect(Math.max(...made.map((_, c) => depth(c)))).toBe(11)
-    expect(made.at(-1)!.own).toHaveLength(2)
+    const deepest = Math.max(...made.map((_, c) => depth(c)))
+    expect([made.length, made.at(-1)!.own.length]).toEqual([30, 2])
+    expect(deepest).toBeGreaterThanOrEqual(15)
+    expect(deepest).toBeLessThanOrEqual(21)
+  })
+  test.each([
+    ['in the middle', 10, true],
+    ['at the near end of the middle third', 7, true],
+    ['before it', 4, false],
+    ['at the far end of the middle third', 12, true],
+    ['beyond it', 15, false],
+  ])('hangs from a small clique %s: the pair %i', (_, v, is) => {
+    const sizes = twos(21).map((size, at) => (at === v || at === v + 1 ? 1 : size))
+    const made = treeOf(orderOf(sizes, chainOf(21), 0), sizes)
+    expect(
+      made
+        .at(-1)!
+        .own.toSorted((a, b) => a - b)
+        .join() === `${v},${v + 1}`,
+    ).toBe(is)
   })
   test('hangs from the middle of its weight, not of its length', () => {
     const sizes = twos(21).map((size, v) => (v < 2 ? 50 : size))
