@@ -115,8 +115,30 @@ export const breedingOn = (tokens: readonly Token[]): readonly Token[] =>
   tokens.map((token, at) => {
     const isColour = tokens[at + 1]?.type === 'colour' && tokens[at - 1]?.type !== 'cock'
     const { said, word, at: place, end, gap } = token
+    const mixes = /^(?:mix|mixes|crosses|crossbreds)$/u.test(word) && ofName.has(tokens[at - 1]?.type ?? '')
+    if (mixes && /^(?:have|has|are|is|all|look|came|come|turned|hatched|lay)$/u.test(tokens[at + 1]?.word ?? ''))
+      return { said, word, at: place, end, gap, type: 'chick' }
     return word === 'breeds' && isColour ? { said, word, at: place, end, gap, type: 'unknown' } : token
   })
+
+/** "grandma was chocolate, can my pullet have it": whether it was passed on. */
+export function handedOn(tokens: readonly Token[]): readonly Token[] {
+  const head = tokens.slice(0, mostLookedAt)
+  const kin = head.some(
+    (token) => token.type === 'kin' || ((token.type === 'cock' || token.type === 'hen') && token.parent),
+  )
+  const looks = head.some(({ type }) => type === 'colour' || type === 'trait')
+  if (!kin || !looks) return tokens
+  return tokens.map((token, at) => {
+    const next = tokens[at + 1]
+    const { said, word, at: place, end, gap } = token
+    const has = /^(?:have|has|got|gets|get|inherit|inherited|inherits|havin)$/u.test(word)
+    return has &&
+      (/^(?:it|that)$/u.test(next?.word ?? '') || /^the gene$/u.test(`${next?.word} ${tokens[at + 2]?.word}`))
+      ? { said, word, at: place, end, gap, type: 'carries' }
+      : token
+  })
+}
 
 const weighed =
   /^(?:meat|weigh|weighs|weight|dress|dresses|dressed|grow|grows|lbs?|kgs?|kilos?|pounds|weeks|wks|big|eat|eats|look)$/u

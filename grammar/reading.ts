@@ -1,6 +1,6 @@
 // grammar/reading.ts: a message read as far as its words go: its scene, what it is about, how it is written.
 import { excerpt } from './excerpt.ts'
-import { amended, bredCockerel, breedingOn, pairedKind, partedParents, unshouted } from './amend.ts'
+import { amended, bredCockerel, breedingOn, handedOn, pairedKind, partedParents, unshouted } from './amend.ts'
 import { conceptsIn } from './concepts.ts'
 import { longestSaying, sayingsOf, type Read } from './parse.ts'
 import { sceneOf, type Scene } from './scene.ts'
@@ -246,7 +246,7 @@ const tag =
 export function readingOf(message: string): Reading {
   const text = excerpt(message)
   const { tokens: written, corrections } = typed(unshouted(tokensOf(text, mostTokens)))
-  const tokens = bredCockerel(breedingOn(pairedKind(partedParents(amended(written))))).map(asVerb)
+  const tokens = handedOn(bredCockerel(breedingOn(pairedKind(partedParents(amended(written)))))).map(asVerb)
   const clauses = parsed(worthReading(clausesOf(tokens)))
   const words = tokens.slice(0, mostWords).flatMap(({ word }) => word.split(' '))
   const concepts = conceptsIn(words)

@@ -458,7 +458,7 @@ export function sceneOf(
     ]),
     goals: unique(
       tokens.flatMap((token, at): readonly Goal[] =>
-        areChicks(tokens, at)
+        areChicks(tokens, at) || isUnwished(tokens, at)
           ? []
           : token.type === 'goal'
             ? isDual(token.word)
@@ -504,6 +504,30 @@ const isUnwanted = (tokens: readonly Token[], at: number): boolean =>
       .join(' '),
   )
 
+/** "best layers, no broody", "that dont go broody": what is not to be. */
+const isUnwished = (tokens: readonly Token[], at: number): boolean =>
+  /^(?:broody|broodies|broodiness|go broody|goes broody|going broody|broody hens)$/u.test(tokens[at]!.word) &&
+  tokens
+    .slice(Math.max(0, at - 3), at)
+    .some(({ word }) => /^(?:no|not|dont|doesnt|wont|never|non|without|less|rarely|seldom|isnt|arent)$/u.test(word)) &&
+  tokens.some(({ type }) => type === 'goal' || type === 'which' || type === 'want')
+
+/** "safe to say he has two": nothing of harm. */
+const isSafeToSay = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at]!.word === 'safe' &&
+  /^to (?:say|assume|bet|call)/u.test(
+    tokens
+      .slice(at + 1, at + 3)
+      .map(({ word }) => word)
+      .join(' '),
+  )
+
+/** "big crests": no weight is asked. */
+const isOfPart = (tokens: readonly Token[], at: number): boolean =>
+  /^(?:big|heavy|nice)$/u.test(tokens[at]!.word) &&
+  (tokens[at + 1]?.type === 'trait' ||
+    /^(?:crests?|combs?|beards?|muffs?|feet|wattles|poms?|topknots?|hair)$/u.test(tokens[at + 1]?.word ?? ''))
+
 /** "the red sort", "what sort for eggs". */
 const isNoun = (tokens: readonly Token[], at: number): boolean =>
   ['close', 'stop', 'comma', 'forWhom', 'of'].includes(tokens[at + 1]?.type ?? 'stop') &&
@@ -526,7 +550,14 @@ function aspectsOf(tokens: readonly Token[]): readonly Aspect[] {
     tokens.flatMap((token, at): readonly Aspect[] => {
       if (token.type !== 'aspect' || isSet(tokens, at)) return []
       if (isOfShell(tokens, at)) return ['shell']
-      if ((token.word === 'sort' && isNoun(tokens, at)) || isUnwanted(tokens, at)) return []
+      if (
+        (token.word === 'sort' && isNoun(tokens, at)) ||
+        isUnwanted(tokens, at) ||
+        isOfPart(tokens, at) ||
+        (token.aspect === 'broody' && isUnwished(tokens, at)) ||
+        isSafeToSay(tokens, at)
+      )
+        return []
       if (token.aspect === 'adults' && weighed) return []
       if (shells && /^(?:come|comes|turn)s? out$/u.test(token.word)) return [] // what eggs come out
       if (areChicks(tokens, at)) return ['chicks']

@@ -274,6 +274,13 @@ type Bare = {
   readonly gap: boolean
 }
 /** `hens 4 my roo`. */
+/** "hens 2 make sex-links". */
+const isTo = (words: readonly Word[], at: number): boolean =>
+  words[at]?.raw.text === '2' &&
+  at > 0 &&
+  /^(?:make|get|put|breed|cross|use|do|see|be|go|hatch|have|keep|buy|find|sell|give|produce)$/u.test(
+    words[at + 1]?.word ?? '',
+  )
 const isFor = (words: readonly Word[], at: number): boolean =>
   words[at]?.raw.text === '4' &&
   (/^(?:my|the|a|an|our|this|these|his)$/u.test(words[at + 1]?.word ?? '') ||
@@ -368,7 +375,9 @@ export function typed(raws: readonly Raw[]): Typed {
   const heard = dictated(
     plain.map((raw) => ({ raw, word: raw.type === 'word' || raw.type === 'number' ? fold(raw.text) : raw.text })),
   )
-  const { words, corrections } = mend(heard)
+  const { words, corrections } = mend(
+    heard.map((word, at) => (isTo(heard, at) ? { raw: { ...word.raw, type: 'word' }, word: 'to' } : word)),
+  )
   const amongGenes =
     among || words.some(({ raw }) => raw.type === 'word' && (isMixedPair(raw.text) || isJoinedGene(raw.text)))
   const tokens: Token[] = []

@@ -148,7 +148,12 @@ const isCleared = (token: Token, before: readonly Token[]): boolean =>
   /^(?:clear|clean)$/u.test(token.word) &&
   before
     .slice(-4)
-    .some(({ type, word }) => pronoun.test(word) || ((type === 'cock' || type === 'hen') && !word.endsWith('s')))
+    .some(
+      ({ type, word }, i, all) =>
+        pronoun.test(word) ||
+        ((type === 'cock' || type === 'hen') &&
+          (!word.endsWith('s') || all.slice(0, i).some(({ word: verb }) => verb.startsWith('are')))),
+    )
 
 /** Tokens looked through for that: a long message is mostly about something else. */
 const mostLookedAt = 600

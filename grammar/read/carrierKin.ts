@@ -73,6 +73,16 @@ export function isOfKin(tokens: readonly Token[], place: number): boolean {
 const bothSplit =
   /both (?:of )?(?:his |her |its |the |my )*(?:parents )?(?:of (?:\w+ ){1,5})?(?:were |are |r |of them |sides |birds |being |a |all )*(?:split|carr|het)|parents (?:are |were |both |is |all |known |to be )*(?:split|carr|het)|split (?:x|to|over|with|on) (?:a )?split|(?:two|2|pair of|of) splits/u
 
+/** "odds my pair are both carrying": that is asked, not told. */
+function isBothSplit(text: string): boolean {
+  const found = bothSplit.exec(text)
+  if (!found) return false
+  const asked = /\b(?:are|is|do|does|could|can|if|whether|odds|chance|chances)\b/u.test(
+    text.slice(Math.max(0, found.index - 60), found.index),
+  )
+  return !(asked && /^both (?:carr|split|het|of (?:them|my|the))/u.test(found[0]) && !/parents/u.test(found[0]))
+}
+
 const sexOf = (token: Token): Sex | undefined => {
   if (token.type === 'cock') return 'M'
   if (token.type === 'hen') return 'F'
@@ -114,7 +124,7 @@ const nameOfParent = (sex: Sex): string => (sex === 'M' ? sire : dam)
 export function kinOf({ tokens, words }: Reading, of: string, trait: Trait, chicks: boolean): readonly FlockBird[] {
   const found: FlockBird[] = []
   const add = (bird: FlockBird): unknown => found.push(bird)
-  const both = bothSplit.test(words.join(' '))
+  const both = isBothSplit(words.join(' '))
   for (const [i, token] of tokens.entries()) {
     if (token.type === 'kin' && (token.kin === 'grandfather' || token.kin === 'grandmother')) {
       const female = token.kin === 'grandmother'

@@ -67,8 +67,8 @@ function topicOf(reading: Reading, least: number): string | undefined {
 }
 
 /** A belief or a rule is so plainly put that a goal named beside it, "for hens to lay", is no search. */
-export const isPlainTopic = (reading: Reading): boolean => topicOf(reading, plainCue) !== undefined
-const plainCue = 24
+export const isPlainTopic = (reading: Reading, least = plainCue): boolean => topicOf(reading, least) !== undefined
+const plainCue = 20
 
 /** The locus of symbols or traits that are spoken of by themselves. */
 function locusIn({ tokens, words }: Reading): string | undefined {
@@ -100,6 +100,9 @@ function countedBoth({ scene, tokens, words }: Reading): readonly string[] {
   )
   if (halfAndHalf({ words }))
     return traitsIn(tokens.filter(({ type }, i) => type === 'colour' && tokens[i - 1]?.type === 'half'))
+  const spots =
+    /\b\d+ (?:\w+ )?(?:no|without|with no|with out|had no|have no|dont have|didnt have) (?:a )?(?:head )?(?:spots?|dots?|bars?|barring|stripes)\b/u
+  if (spots.test(words.join(' '))) return ['barring']
   const rest = /\d+ (?:not|plain|without|smooth|normal|clean|solid|none|unbarred|feathered|arent|were not)\b/u.test(
     words.join(' '),
   )
@@ -141,6 +144,34 @@ export const readNotPure: Reader = (reading) => {
     : undefined
 }
 
+/** What two birds of one trait do together, where no breed and so no picture is told. */
+const ofTraits: Readonly<Record<string, string>> = {
+  Rp: 'rumpless',
+  Cr: 'crested-skull',
+  Cp: 'short-leg-x-short-leg',
+  Et: 'tufted-x-tufted',
+  F: 'frizzle-x-frizzle',
+}
+/** "can you breed rumpless to rumpless", "crested x crested, is it true about the brains". */
+export const readTraitsMated: Reader = (reading) => {
+  const [pair, ...others] = pairsIn(reading)
+  if (!pair || others.length > 0 || !isToldPair(reading)) return undefined
+  const isBare = ({ ref }: Bird): boolean => ref.breed === undefined || ref.breed.endsWith(' bird')
+  const lociOf = ({ saidOf }: Bird): readonly string[] =>
+    traitsIn(saidOf.parts.filter(({ type }) => type === 'trait' || type === 'colour')).flatMap(
+      (id) => traits[id]?.locus ?? [],
+    )
+  const [one, other] = [lociOf(pair.sire), lociOf(pair.dam)]
+  const shared = one.find((locus) => other.includes(locus) && ofTraits[locus] !== undefined)
+  const judged =
+    reading.scene.aspects.includes('welfare') ||
+    /\b(?:can|should|may|ok|true|bad|brains?|skulls?|holes?|wrong)\b/u.test(reading.words.join(' '))
+  const counted = reading.scene.aspects.some((aspect) => aspect === 'shares' || aspect === 'chicks')
+  return isBare(pair.sire) && isBare(pair.dam) && shared !== undefined && judged && !counted && !reading.manner.symbols
+    ? factOf(reading, ofTraits[shared]!, [pair.sire, pair.dam])
+    : undefined
+}
+
 /** "will Sebright x Silkie be hen feathered": a trait that no picture of the chicks shows. */
 export const readUnpictured: Reader = (reading) =>
   isToldPair(reading) &&
@@ -152,9 +183,26 @@ export const readUnpictured: Reader = (reading) =>
       )
     : undefined
 
+/** "blue and olive in the box, which breeds": shells of two colours or more, to be sold together. */
+const isBoxOfColours = ({ words, scene, tokens }: Reading): boolean => {
+  const shells = tokens.filter(
+    (token) =>
+      (token.type === 'goal' && token.goal.endsWith('-eggs')) ||
+      (token.type === 'colour' && /^(?:blue|green|olive|brown|white|chocolate)$/u.test(token.word)),
+  )
+  return (
+    new Set(shells.map(({ word }) => word)).size > 1 &&
+    words.some((word) =>
+      /^(?:box|boxes|carton|cartons|rainbow|assortment|stall|stand|mix|mixed|variety|dozen)$/u.test(word),
+    ) &&
+    (scene.aspects.includes('eggs') || scene.goals.length > 0) &&
+    scene.matings.length === 0
+  )
+}
+
 /** "color basket: which 2 roosters": shells of many colours, with no birds to begin from. */
 export const readBasket: Reader = (reading) =>
-  reading.words.some((word) => /^baskets?$/u.test(word)) && birdsIn(reading).length === 0
+  (reading.words.some((word) => /^baskets?$/u.test(word)) || isBoxOfColours(reading)) && birdsIn(reading).length === 0
     ? factOf(reading, 'egg-basket', [])
     : undefined
 
@@ -258,9 +306,13 @@ export const readAutosomal: Reader = (reading) => {
     reading.tokens[i - 1]?.type === 'carries' ? traitsIn([token]) : [],
   )
   const trait = traits[carried[0] ?? '']
-  const isBlue = trait?.allele === 'Bl' || isBlackInBlue(reading)
+  const splash = reading.tokens.some(
+    (token, i) => token.type === 'colour' && token.colour === 'splash' && reading.tokens[i - 1]?.type === 'carries',
+  )
+  if (isBlackInBlue(reading) && !splash) return factOf(reading, 'locus', birdsIn(reading), 'Bl')
+  const isBlue = trait?.allele === 'Bl' || splash
   return isBlue && (reading.asks || reading.has('define', 'claim', 'question'))
-    ? factOf(reading, 'locus', [], 'Bl')
+    ? factOf(reading, 'blue-hidden', birdsIn(reading))
     : undefined
 }
 
@@ -565,7 +617,12 @@ const isOfFowl = ({ has, words, asks }: Reading): boolean =>
 function askedOfBird({ tokens, words }: Reading): string | undefined {
   const isAsked = /^(?:is|are|does|do|would|isnt|arent|so)$/u.test(words[0] ?? '')
   const named = tokens.findIndex(({ type }) => type === 'breed' || type === 'family')
-  const last = tokens.findLast(({ type }) => type !== 'stop' && type !== 'filler')
+  const last = tokens.findLast(
+    ({ type, word }) =>
+      type !== 'stop' &&
+      type !== 'filler' &&
+      !/^(?:or|what|not|really|right|bird|birds|ones|breed|a|kind|type)$/u.test(word),
+  )
   if (!isAsked || named < 0 || last?.type !== 'colour' || last.at < tokens[named]!.at) return undefined
   return traits[traitsIn([last])[0] ?? '']?.locus
 }
@@ -575,6 +632,9 @@ function colourLocus(reading: Reading): string | undefined {
   const { tokens } = reading
   const asked = askedOfBird(reading)
   if (asked !== undefined) return asked
+  const pure = tokens.find((token, at) => token.type === 'colour' && tokens[at - 1]?.type === 'pure')
+  const told = pure === undefined ? undefined : traits[traitsIn([pure])[0] ?? '']?.locus
+  if (told !== undefined) return told
   const loose = tokens.filter(
     (token) =>
       token.type === 'colour' &&

@@ -1,6 +1,7 @@
 // grammar/read/hatch.ts: eggs to set, pullets to expect, hatch dates, waiting after a change of cocks, hens to a cock.
 import { commonOf, numberBefore, type Reader } from './common.ts'
 import { dateIn } from './dates.ts'
+import { isPlainTopic } from './fact.ts'
 import { pairsIn } from './pairs.ts'
 import type { Context } from '../context.ts'
 import type { Reading } from '../reading.ts'
@@ -155,6 +156,7 @@ function topicOf(reading: Reading, today: string | undefined): HatchQuestion['to
   )
     return 'pullets-from'
   if (eggsEach(reading) !== undefined && pullets === undefined) return 'pullets-from'
+  if (has('dates') && isPlainTopic(reading)) return undefined
   if (has('dates') || (has('hatch') && has('set') && reading.words.includes('when'))) return 'dates'
   if (
     has('set') &&
@@ -164,6 +166,10 @@ function topicOf(reading: Reading, today: string | undefined): HatchQuestion['to
     has('manyPullets', 'odds', 'pulletsWanted')
   )
     return 'pullets-from'
+  const planned =
+    has('hatch') && !has('outcome', 'carry') && reading.words.some((word) => /^(?:when|many)$/u.test(word))
+  if (planned && pullets !== undefined && pullets > 1 && eggs === undefined && pairsIn(reading).length === 0)
+    return 'eggs-to-set'
   if (has('set') && pullets !== undefined && (has('question') || reading.asks) && scene.matings.length === 0)
     return 'eggs-to-set'
   if (has('shipped') && (has('hatch', 'set') || reading.tokens.some(isEgg)) && scene.matings.length === 0)
@@ -214,16 +220,29 @@ function penOf(reading: Reading): Pick<HatchQuestion, 'cock' | 'cocks' | 'hens'>
   }
 }
 
+const incubation = 21
+const daysBefore = (date: string, days: number): string =>
+  new Date(Date.parse(date) - days * 86_400_000).toISOString().slice(0, 10)
+/** "when to set so they hatch on 4 April": the day that is told is that of the hatch. */
+const isHatchDay = ({ words }: Reading): boolean => {
+  const text = words.join(' ')
+  return (
+    /\b(?:when|what day|which day|what date)\b.*\b(?:set|start|put|incubat\w*)\b/u.test(text) &&
+    /\b(?:hatch|hatched|due|chicks|ready)\b(?: \w+){0,3} (?:on|by|for|before|around|at)\b/u.test(text)
+  )
+}
+
 export const readHatch: Reader = (reading, context: Context) => {
   const topic = topicOf(reading, context.today)
   if (topic === undefined || isOfCross(reading, topic)) return undefined
   const pairs = pairsIn(reading)
   if (pairs.length > 1) return undefined
   const [pair] = pairs
-  const setOn =
+  const told =
     topic === 'dates' || topic === 'eggs-to-set' || topic === 'pullets-from'
       ? dateIn(reading.words, reading.text, context.today)
       : undefined
+  const setOn = told !== undefined && isHatchDay(reading) ? daysBefore(told, incubation) : told
   return {
     kind: 'hatch',
     topic,

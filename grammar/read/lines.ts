@@ -150,6 +150,8 @@ export function topicOf(reading: Reading): LinesQuestion['topic'] | undefined {
       (has('feedCost') && weeksIn(reading) !== undefined))
   )
     return 'cockerel-cost'
+  const forMeat = scene.goals.includes('meat') && tokens.some(({ type }) => type === 'cock')
+  if (forMeat && !mated && has('keepUntil', 'feedCost', 'cost', 'money') && tellsPrice(reading)) return 'cockerel-cost'
   if (
     has('keepUntil') &&
     !mated &&
@@ -200,6 +202,8 @@ export const isAdvert = ({ has, asks, words }: Reading): boolean => {
 export const readLines: Reader = (reading) => {
   const topic = isAdvert(reading) ? undefined : topicOf(reading)
   if (topic === undefined) return undefined
+  const several = comparedIn(reading).length > 1 || reading.tokens.some(({ type }) => type === 'money')
+  if (topic === 'compare' && !several && linesNamed(reading).length === 0 && isPlainTopic(reading, 26)) return undefined
   return linesQuestion(reading, topic)
 }
 
@@ -215,6 +219,9 @@ const seeksKind = ({ words, tokens }: Reading): boolean => {
   const text = words.slice(0, 60).join(' ')
   const kind =
     /^(?:(?:a|an|any|some|looking for|want|need|after|good|best|recommend|suggest) )*(?:a |an )?(?:good |nice |decent |slow |proper |heritage )*(?:dual purpose|dual|dp|meat|table|laying|layer|broody|family|calm|quiet|friendly)(?: (?:and|or|purpose|eggs?))* (?:bird|birds|breed|breeds|chicken|chickens|hen|hens)\b/u
+  const kindThat =
+    /^(?:(?:a|any|the|is there a|need a|want a|whats a) )*(?:breeds?|hens?|chickens?|birds?|layers?|chooks?|something) (?:that|which|who|to) /u
+  if (kindThat.test(text)) return true
   const asked =
     tokens.slice(-2).some(({ word }) => word === 'which') || /\bwhich (?:one|ones|breeds?|is best)?$/u.test(text)
   return (kind.test(text) && !/\b(?:is|are|my)\b/u.test(text.slice(0, 30))) || asked

@@ -49,7 +49,7 @@ export function needsIn(reading: Reading): Needs {
 const howMany =
   /\bhow many (?:\w+ )?(?:hens|birds|chickens|chooks|layers|girls|pullets|chicks|ladies)\b|\bhow many (?:do|would|should|will) (?:i|we|you) (?:\w+ )?(?:need|keep|get|want|have)\b|\bhow many for\b/u
 const howManyEggs =
-  /\bhow many eggs (?:a|per|each|every|\/) ?(?:day|week|wk|month)|\bhow many eggs (?:\w+ ){0,6}(?:a|per|each|every) (?:day|week|wk)\b|\beggs (?:a|per|each) (?:day|week|wk) (?:from|off|out of|with)\b/u
+  /\bhow many (?:dozen|doz|dz)(?: eggs)? (?:\w+ ){0,4}(?:(?:a|per|each|every) (?:day|week|wk)|daily|weekly)\b|\bhow many eggs (?:a|per|each|every|\/) ?(?:day|week|wk|month)|\bhow many eggs (?:\w+ ){0,6}(?:a|per|each|every) (?:day|week|wk)\b|\beggs (?:a|per|each) (?:day|week|wk) (?:from|off|out of|with)\b/u
 
 /** "how many hens for 4 dozen a week", "are 2 hens enough for a family of 4", "how many eggs a week from 6 hens". */
 export function asksNeeds(reading: Reading, hens: number | undefined): boolean {

@@ -135,6 +135,17 @@ const isPronoun = ({ saidOf }: Bird): boolean =>
 const isTwo = ({ saidOf, sex }: Bird): boolean =>
   sex === undefined && saidOf.parts.some((part) => part.type === 'number' && part.value === 2)
 
+/** "my Silkie x Cochin mixes are dark though the Cochin is not": a parent of a cross-bred bird, spoken of again. */
+const isParentAgain = (bird: Bird, all: readonly Bird[]): boolean =>
+  bird.sex === undefined &&
+  bird.ref.cross === undefined &&
+  all.some(
+    ({ ref: { cross } }) =>
+      cross !== undefined &&
+      [cross.sire.breed, cross.dam.breed].includes(bird.ref.breed) &&
+      bird.ref.breed !== undefined,
+  )
+
 /** "the Barred Rock/Leghorn girls": two breeds in one name are the two sides of a cross. */
 const isOneName = ([one, other]: readonly Bird[], tokens: Reading['tokens']): boolean =>
   one !== undefined &&
@@ -143,7 +154,8 @@ const isOneName = ([one, other]: readonly Bird[], tokens: Reading['tokens']): bo
   other.saidOf.at - one.saidOf.end <= 4
 
 function implied(scene: Scene, words: readonly string[], tokens: Reading['tokens']): readonly Pair[] {
-  const solid = scene.birds.filter(isSolid)
+  const all = scene.birds.filter(isSolid)
+  const solid = all.filter((bird) => !isParentAgain(bird, all))
   const breeds = solid.some(({ ref }) => ref.breed !== undefined)
   const birds = solid.filter(
     (bird) =>

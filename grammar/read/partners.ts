@@ -19,7 +19,9 @@ function soughtIn(reading: Reading): Sought | undefined {
   const father = isTold ? undefined : fatherFor(reading)
   if (father) return father
   if (!seeking || isWhatHeShouldBe(reading))
-    return isTold ? undefined : (whatHeShouldBe(reading) ?? bestFor(reading) ?? oneCockFor(reading))
+    return isTold
+      ? undefined
+      : (whatHeShouldBe(reading) ?? bestFor(reading) ?? forWishes(reading) ?? oneCockFor(reading))
   const mated = scene.matings.flatMap((mating) => {
     const both = [...mating.sires, ...mating.dams]
     return seeking.sex !== undefined && mating.by !== 'sex' && both.every(isSeveral)
@@ -70,6 +72,28 @@ function bestFor({ scene, has }: Reading): Sought | undefined {
   const goals = scene.goals.length > 0 || scene.aspects.includes('sexing')
   return has('bestBreed') && goals && sex !== undefined && others.length === 0
     ? { own, wanted: opposite(sex), among: [] }
+    : undefined
+}
+
+/** "Brown Leghorn cock. want chicks I can sex, white eggs": a bird alone, and wishes of its young. */
+function forWishes({ scene, tokens, has }: Reading): Sought | undefined {
+  const [only, ...others] = scene.birds.filter((bird) => isSolid(bird) && !isProduct(bird))
+  const wishes = scene.goals.length > 0 || scene.aspects.includes('sexing')
+  const wants = tokens.some(
+    (token, at) =>
+      token.type === 'want' &&
+      /^(?:want|wanting|need|after|looking for)$/u.test(token.word) &&
+      !/^to$/u.test(tokens[at + 1]?.word ?? ''),
+  )
+  const young = tokens.some(({ type, word }) => type === 'chick' || /^(?:daughters|pullets|layers)$/u.test(word))
+  return only?.sex !== undefined &&
+    others.length === 0 &&
+    scene.matings.length === 0 &&
+    wishes &&
+    wants &&
+    young &&
+    !has('photo', 'father', 'carry', 'hatch')
+    ? { own: [only], wanted: opposite(only.sex), among: [] }
     : undefined
 }
 
@@ -150,8 +174,11 @@ function chicksWanted({ tokens }: Reading, own: readonly Bird[]): string | undef
     const ofChicks = after?.type === 'chick'
     const comes = before.some((word) => /^(?:come|comes|hatch|be|are|turn out|breed|breeds)$/u.test(word))
     const all = before.some((word) => /^(?:all|only|every|nothing but|100|100%)$/u.test(word))
+    const more =
+      before.some((word) => /^(?:more|some|mostly|lots of|lots|enough|plenty)$/u.test(word)) || token.word.endsWith('s')
     const sought = before.some((word) => /^(?:get|want|make|throw|throws|produce|give|for|need)$/u.test(word))
-    return (all && (comes || ofChicks || after === undefined || after.type === 'stop')) || (ofChicks && sought)
+    return (all && (comes || ofChicks || after === undefined || after.type === 'stop')) ||
+      (sought && (ofChicks || (more && (after === undefined || after.type === 'stop'))))
       ? [token.colour]
       : []
   })
@@ -184,7 +211,10 @@ export function partnersOf(reading: Reading, { own, wanted, among: named }: Soug
     for: refsOf(own).slice(0, 8),
     wanted,
     goals: [...new Set([...goalsOf(reading), ...shellWished(reading, own)])],
-    among: refsOf(among).slice(0, 8),
+    among: refsOf(look === undefined ? among : among.filter(({ ref }) => !(ref.breed ?? '').endsWith(' bird'))).slice(
+      0,
+      8,
+    ),
     ...(besides.length === 0 ? {} : { besides: refsOf(besides).slice(0, 8) }),
     ...(minimum === undefined ? {} : { minimumEggs: minimum }),
     ...(look === undefined ? {} : { chicks: look }),

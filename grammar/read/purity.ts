@@ -21,7 +21,9 @@ const words = ({ words: said }: Reading): string => said.join(' ')
 /** "is he pure", "one copy or two", "double barred?", "does he carry single comb". */
 const asksPurity = (reading: Reading): boolean =>
   reading.tokens.some(({ type }) => type === 'pure') ||
-  /\b(?:pure|homozygous|hetero?zygous|double|single or|one or two|one copy|two copies)\b/u.test(words(reading)) ||
+  /\b(?:pure|homozygous|hetero?zygous|double|single or|one or two|one copy|two copies|only (?:got |has |have )?one|(?:got|has|have|hes|shes|with|carry|carries|carrying) (?:only )?(?:1|2|one|two|both)(?: copies| copy| of them| genes?)?\b(?! (?:of|hens?|roos?|chicks?|eggs?|\w+s\b)))\b/u.test(
+    words(reading),
+  ) ||
   reading.tokens.some(({ type }) => type === 'carries' || type === 'split')
 
 const blueShell = /\b(?:blue|green)\b.*\beggs?\b|\beggs?\b.*\b(?:blue|green)\b/u
@@ -73,7 +75,7 @@ function talliesOf(reading: Reading, trait: Trait): readonly Tally[] {
     const rest = of === undefined ? [] : [{ count: of - count, ...own, shows: !lacks }]
     return [{ count, ...own, shows: lacks }, ...rest].filter((tally) => tally.count > 0)
   })
-  if (trait.locus === 'O' && isMixedLaying(reading)) return layersCounted(reading)
+  if (trait.locus === 'O' && isLaying(reading)) return layersCounted(reading)
   return seen.length > 0 ? withRest(seen, counted) : ofAll(reading, counted, trait)
 }
 
@@ -84,11 +86,13 @@ function layersCounted({ tokens }: Reading): readonly Tally[] {
     const next = tokens
       .slice(at + 1, at + 4)
       .find(({ type }) => type !== 'filler' && type !== 'hen' && type !== 'unknown')
-    if (next?.type !== 'goal' || !next.goal.endsWith('-eggs')) return []
+    if (next?.type !== 'goal' || !next.goal.endsWith('-eggs') || !/^la(?:y|id)/u.test(next.word)) return []
     return [{ count: Math.round(token.value), sex: 'F', shows: !/^(?:blue|green|olive)-/u.test(next.goal) }]
   })
 }
 /** Blue layers and others out of one pair: that the blue parent is not pure is what they say. */
+/** "out of 8 pullets 8 lay blue": daughters counted by what they lay. */
+const isLaying = (reading: Reading): boolean => layersCounted(reading).length > 0
 const isMixedLaying = (reading: Reading): boolean => {
   const shells = layersCounted(reading).map(({ shows }) => shows)
   return shells.includes(true) && shells.includes(false)
@@ -133,7 +137,11 @@ const isOfYoung = ({ tokens }: Reading): boolean =>
 
 /** Whether a bird has one copy or two of a dominant, by its chicks. Without chicks that is a question of fact. */
 export const readPurity: Reader = (reading): CarrierQuestion | undefined => {
-  if (!reading.asks && !reading.has('question', 'carry')) return undefined
+  const concludes =
+    /\b(?:safe to say|safe to assume|so (?:hes|shes|he is|she is|he must|its)|must be|guess(?:ing)? (?:hes|shes)|means (?:hes|shes))\b/u.test(
+      words(reading),
+    )
+  if (!reading.asks && !reading.has('question', 'carry') && !concludes) return undefined
   if (!asksPurity(reading) && !isMixedLaying(reading)) return undefined
   const trait = traitOf(reading)
   if (!trait) return undefined

@@ -22,7 +22,8 @@ export const colourWords = {
   barred:
     'barred, barreds, bared, bard, barrd, bar, bars, single barred, double barred, striped, stripey, stripy, stripe, stripes, zebra, gestreift, gestreept, gestreepte, carijo, carijos, barre, barree, barrada, barrado, gesperbert, barred up',
   cuckoo: 'cuckoo, cuckoos, cookoo, cukoo, cuckcoo, coucou, coocoo, coo coo, cookie coo, koekoek, cuco, kuckuck, coco',
-  columbian: 'columbian, columbians, columbia, colombian, colombia, columbien, columbine, col',
+  columbian:
+    'weiss schwarzcolumbia, schwarzcolumbia, weiss schwarzcolumbian, columbian, columbians, columbia, colombian, colombia, columbien, columbine, col',
   partridge: 'partridge, partridges, patridge, partrige, perdrix, rebhuhn, rebhuhnfarbig, patrijs, perdiz',
   wheaten: 'wheaten, wheatens, wheatan, wheatin, weaten, weizen, weizenfarbig, tarwe, froment, trigueno',
   birchen: 'birchen, birchens, birchin, birken',

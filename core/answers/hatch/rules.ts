@@ -38,7 +38,7 @@ export function dates(question: HatchQuestion, given: Given): Found {
     ...youngOfThese(question, given),
     dates: found,
     summary: found
-      ? `Hatch day is ${dayAndMonth(found.hatch)}; first eggs at ${span}.`
+      ? `Set on ${dayAndMonth(question.setOn!)}, hatch day is ${dayAndMonth(found.hatch)}; first eggs at ${span}.`
       : `Hens’ eggs hatch on day ${hatchDays.hatch}; first eggs at ${span}.`,
     says: found
       ? []

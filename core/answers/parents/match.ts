@@ -99,7 +99,9 @@ export function colourWords(look: string): readonly Wanted[] {
 const solid =
   (...tints: readonly string[]): Fits =>
   ({ plumage }) =>
-    plumage.pattern === 'solid' && !plumage.white && tints.includes(plumage.black)
+    blackPatterns.has(plumage.pattern) && !plumage.white && tints.includes(plumage.black)
+/** Black all over, or but for the neck; blue on black shows its own lacing. */
+const blackPatterns: ReadonlySet<string> = new Set(['solid', 'birchen', 'single laced'])
 /** Colours of the grown bird alone, all over where they are tints of black. */
 const grown: Readonly<Record<string, Fits>> = {
   black: solid('black'),
