@@ -1,4 +1,4 @@
-// test/bench/matrix.bench.ts: how fast the bot answers in real rooms, beside a bare echo bot on the same SDK, key store and inbox; how fast it starts; how much memory it takes. MESSAGES=10000 for the long run of memory.
+// test/bench/matrix.bench.ts: how fast the bot answers in real rooms, beside a bare echo bot on the same SDK, key store and inbox; how fast it starts; how much memory it takes. PARTS=memory MESSAGES=10000 for the long run of memory.
 import { newFolder, removeFolder, startBot, told, whole, type Bot } from '../matrix/with/bot.ts'
 import { comesIn, person, type Person } from '../matrix/with/person.ts'
 import { startSynapse, synapseInstalled, type Account, type Synapse } from '../matrix/with/synapse.ts'
@@ -12,7 +12,6 @@ const messages = Number(process.env['MESSAGES'] ?? 1000)
 const rounds = Number(process.env['ROUNDS'] ?? 100)
 const bare = '../test/matrix/with/bareBot.ts'
 const question = 'Rhode Island Red cock over Light Sussex hens'
-const chatter = 'we had fourteen eggs today, and the old cock crows at five'
 
 const pause = (milliseconds: number): Promise<void> =>
   new Promise((resolve) => {
@@ -156,35 +155,57 @@ async function rates(): Promise<void> {
   print('')
 }
 
+/** Enough of different kinds that no memory of the last answer helps. */
+const questions = [
+  question,
+  'Black Copper Marans cock over Barred Plymouth Rock hens',
+  'red cock over White Rock hens, can I tell the chicks apart?',
+  'how many eggs to set for 6 pullets',
+  'My black cock Bert gave 7 black chicks from a lavender hen. Does he carry lavender?',
+  'Cream Legbar cock over Welsummer hens',
+  'how many eggs does a Light Sussex lay?',
+  'Blue Orpington x Black Orpington',
+]
+const reportEvery = 500 // messages
+const settles = 60_000 // ms, until what is thrown away is given back
+
 async function memoryOf(name: string, label: string, count: number, settings: Record<string, string>): Promise<void> {
   const one = await seat(name, whole, settings)
-  await pause(5000)
-  const figures = [await megabytes(one)]
+  await pause(settles)
+  const idle = await megabytes(one)
+  tell(`memory, ${label}: idle at ${idle} MB`)
   const rooms: string[] = []
   for (let n = 0; n < 10; n += 1) {
     const room = await wren.makeRoom({ encrypted: true, invite: [one.account.user, '@nobody:marlpit.test'] })
     await comesIn(wren, room, one.account.user)
     rooms.push(room)
   }
-  for (let sent = 0; sent < count; sent += rooms.length) {
-    const words = sent % 100 === 0 ? `!hen ${question}` : chatter // one in ten is a question
-    await Promise.all(rooms.map((room) => wren.say(room, words)))
-    const quarters = Math.floor((4 * (sent + rooms.length)) / count)
-    if (quarters < figures.length) continue
-    figures.push(await megabytes(one))
-    tell(`memory, ${label}: ${sent + rooms.length} of ${count} messages`)
+  const answered = async (): Promise<number> => {
+    const { text } = await one.bot.page('/metrics')
+    return Number(/^henwife_answer_seconds_count (\S+)/mu.exec(text)?.[1]) - rooms.length // greetings
   }
-  await pause(5000)
-  print(`| ${label} | ${count} | ${[...figures, await megabytes(one)].join(', ')} |`)
+  const figures: number[] = []
+  for (let sent = rooms.length; sent <= count; sent += rooms.length) {
+    const words = questions[(sent / rooms.length) % questions.length]
+    await Promise.all(rooms.map((room) => wren.say(room, `!hen ${words}`)))
+    while (sent - (await answered()) > 2 * rooms.length) await pause(50)
+    if (sent % reportEvery !== 0) continue
+    figures.push(await megabytes(one))
+    tell(`memory, ${label}: ${sent} of ${count} messages, ${figures.at(-1)} MB`)
+  }
+  await pause(settles)
+  const rest = await megabytes(one)
+  const after = await answered()
+  print(`| ${label} | ${after} | ${idle} | ${Math.max(...figures)} | ${figures.at(-1)} | ${rest} |`)
   await one.bot.stop('SIGTERM')
 }
 
 async function memory(): Promise<void> {
   print(
-    '| memory (resident), ten encrypted rooms, one message in ten a question | messages | MB: idle, at each quarter, at rest |\n|---|---|---|',
+    '| MB resident, ten encrypted rooms, every message a question | answered | idle | most | last | a minute later |\n|---|---|---|---|---|---|',
   )
   await memoryOf('keeper', 'pictures off', messages, { HENWIFE_MATRIX_PICTURES: 'false' })
-  await memoryOf('painter', 'pictures on', Math.min(messages, 1000), {})
+  await memoryOf('painter', 'pictures on', messages, {})
   print('')
 }
 

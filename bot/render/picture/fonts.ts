@@ -33,7 +33,8 @@ function font(face: Face): Font {
 
 function open(file: string): Font {
   const bytes = readFileSync(file)
-  const read = opentype.parse(bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.byteLength))
+  const buffer = bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.byteLength)
+  const read = opentype.parse(buffer, { lowMemory: true }) // a letter when it is asked for: all of them take 40 MB
   const letters = new Map<string, Letter>()
   const letter = (sign: string): Letter => {
     const glyph = read.charToGlyph(sign)

@@ -1,16 +1,10 @@
-// bot/render/picture/plan.ts: which answers have a picture, and what it is: its drawing, its words, its file's name.
+// bot/render/picture/plan.ts: what the picture of an answer is: its drawing, its words, its file's name.
 import type { Answer } from '../../../core/answer.ts'
 import { captionOf } from './card/caption.ts'
 import { cardOf } from './card/card.ts'
 import { drawCard } from './card/draw.ts'
 import type { Plan } from './card/frame.ts'
 import type { Room } from './palette.ts'
-
-/** Cheap to ask: nothing is drawn. */
-export const mayHavePicture = (answer: Answer): boolean =>
-  answer.kind === 'ask-back'
-    ? answer.provisional !== undefined && mayHavePicture(answer.provisional)
-    : ['cross', 'carrier', 'lines', 'hatch'].includes(answer.kind)
 
 /** Undefined where there is nothing to draw. Charts load the plotting library at their first use. */
 export async function planOf(answer: Answer, room: Room): Promise<Plan | undefined> {
