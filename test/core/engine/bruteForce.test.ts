@@ -34,6 +34,25 @@ test('answers, fractions and the chance of the readings are those of plain enume
   )
 })
 
+/** Three birds: all that can hang together in one of them, its groups, its sex and what is read across both. */
+const dense = Array.from({ length: 320 }, (_, seed) => madeStatement(7 * seed + 1, 3)).filter(
+  ({ groups, individuals }) => groups.length > 1 || individuals.some(({ sex }) => sex === 'U'),
+)
+test('of three birds every one is asked for all its loci at once, however they hang together', () => {
+  expect(dense.length).toBeGreaterThan(90)
+  for (const statement of dense) {
+    const of = statement.individuals[statement.groups.length % 3]!.id
+    const asked = { ...statement, query: { kind: 'genotypes' as const, of, loci: statement.loci.map((l) => l.symbol) } }
+    const slow = bruteForce(asked)
+    const found = answered(asked)
+    expect(found === undefined).toBe(slow.evidence === 0)
+    if (found === undefined) continue
+    expect(found.evidence).toBeCloseTo(slow.evidence, 12)
+    expect(Object.keys(found.answer).toSorted()).toEqual(Object.keys(slow.answer).toSorted())
+    for (const [name, p] of Object.entries(slow.answer)) expect(found.answer[name], name).toBeCloseTo(p, 11)
+  }
+})
+
 test('readings named as a conflict cannot all be true, and can without any one of them', () => {
   const only = (statement: PlainStatement, kept: readonly string[]): PlainStatement => ({
     ...statement,

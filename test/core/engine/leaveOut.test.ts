@@ -66,4 +66,32 @@ test('left out for all birds, the oldest generations go first', () => {
   expect(gone).not.toContain(119)
 })
 
+test('whoever is told first: chicks before their parents are left out as their generation is', () => {
+  const last = flock.birds.length - 1
+  const turned: Pedigree = {
+    ...flock,
+    birds: flock.birds.toReversed().map((bird) => ({
+      ...bird,
+      parents: bird.parents && { sire: last - bird.parents.sire, dam: last - bird.parents.dam },
+    })),
+  }
+  const generation = (bird: number): number => {
+    const { parents } = flock.birds[bird]!
+    return parents === undefined ? 0 : 1 + Math.max(generation(parents.sire), generation(parents.dam))
+  }
+  const gone = leaveOut(turned, undefined, [item], budget)!
+  expect(gone).toEqual(gone.toSorted((a, b) => a - b))
+  const youngestGone = Math.max(...gone.map((bird) => generation(last - bird)))
+  expect(youngestGone).toBeGreaterThan(0)
+  flock.birds.forEach((_, bird) => {
+    if (generation(bird) < youngestGone) expect(gone).toContain(last - bird)
+  })
+})
+
+test('of two birds the one that is not asked about may go', () => {
+  const pair: Pedigree = { ...flock, birds: flock.birds.filter(({ parents }) => parents === undefined).slice(0, 2) }
+  expect(leaveOut(pair, 0, [item], budget)).toEqual([1])
+  expect(leaveOut({ ...pair, birds: pair.birds.slice(0, 1) }, 0, [item], budget)).toBeUndefined()
+})
+
 test('a budget that nothing fits has no such hint', () => expect(leaveOut(flock, 100, [item], 0)).toBeUndefined())
