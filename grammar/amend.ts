@@ -98,6 +98,19 @@ export function amended(tokens: readonly Token[], slips = mostSlips): readonly T
   return tokens
 }
 
+/** "RIR", "x" and "BR" on a line each: a cross sign by itself joins what stands above and below. */
+export function crossedLines(tokens: readonly Token[]): readonly Token[] {
+  const isCross = (token: Token | undefined): boolean => token?.type === 'over' && token.word === 'x'
+  return tokens.filter(
+    (token, at) =>
+      !(
+        token.type === 'stop' &&
+        !token.asks &&
+        ((isCross(tokens[at - 1]) && at > 1) || (isCross(tokens[at + 1]) && at > 0))
+      ),
+  )
+}
+
 const gave = /^(?:gave|gives|give|threw|throws|produced|produces|hatched|had|made|keeps?|got)$/u
 /** "my Scots Dumpy pair gave ...": both parents are of that kind. */
 export function pairedKind(tokens: readonly Token[]): readonly Token[] {

@@ -1,6 +1,15 @@
 // grammar/reading.ts: a message read as far as its words go: its scene, what it is about, how it is written.
 import { excerpt } from './excerpt.ts'
-import { amended, bredCockerel, breedingOn, handedOn, pairedKind, partedParents, unshouted } from './amend.ts'
+import {
+  amended,
+  bredCockerel,
+  breedingOn,
+  crossedLines,
+  handedOn,
+  pairedKind,
+  partedParents,
+  unshouted,
+} from './amend.ts'
 import { conceptsIn } from './concepts.ts'
 import { longestSaying, sayingsOf, type Read } from './parse.ts'
 import { sceneOf, type Scene } from './scene.ts'
@@ -45,6 +54,7 @@ function clausesOf(tokens: readonly Token[]): readonly (readonly Token[])[] {
     else if (token.type === 'stop' || isNowHad(tokens, i)) clauses.push([])
     else if (
       isOfVerb(token, tokens[i + 1]) ||
+      isOfChick(tokens, i) ||
       isOfAll(tokens, i) ||
       isOfEggs(token, tokens[i - 1]) ||
       isOfShare(tokens, i) ||
@@ -84,6 +94,12 @@ function isDenied(tokens: readonly Token[], at: number): boolean {
   const told = tokens.some(({ type }, i) => type === 'gene' && !denied(i))
   return told && (denied(at) || denied(at + 1))
 }
+
+/** "RIR x Light Sussex, yellow": no grown bird is yellow; the chick is. */
+const isOfChick = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at]!.word === 'yellow' &&
+  tokens[at - 1]?.type === 'comma' &&
+  ['stop', 'comma', undefined].includes(tokens[at + 1]?.type)
 
 /** "hens to carry barring": nobody is put to anybody. */
 const isOfVerb = (token: Token, next: Token | undefined): boolean =>
@@ -246,7 +262,9 @@ const tag =
 export function readingOf(message: string): Reading {
   const text = excerpt(message)
   const { tokens: written, corrections } = typed(unshouted(tokensOf(text, mostTokens)))
-  const tokens = handedOn(bredCockerel(breedingOn(pairedKind(partedParents(amended(written)))))).map(asVerb)
+  const tokens = handedOn(bredCockerel(breedingOn(pairedKind(partedParents(crossedLines(amended(written))))))).map(
+    asVerb,
+  )
   const clauses = parsed(worthReading(clausesOf(tokens)))
   const words = tokens.slice(0, mostWords).flatMap(({ word }) => word.split(' '))
   const concepts = conceptsIn(words)

@@ -5,6 +5,7 @@ import { loci, type LocusId } from '../../core/data/loci.ts'
 import { lociOfAllele } from '../../core/genotype.ts'
 import { traitsIn } from '../bird.ts'
 import { traits } from '../words/traits.ts'
+import { chicksCounted } from './chicks.ts'
 import { aspectsOf, commonOf, isHybrid, isSolid, refsOf, type Reader } from './common.ts'
 import { isToldPair, pairsIn } from './pairs.ts'
 import type { Bird } from '../bird.ts'
@@ -98,6 +99,8 @@ function countedBoth({ scene, tokens, words }: Reading): readonly string[] {
   const counted = tokens.filter(
     ({ type }, i) => (type === 'colour' || type === 'trait') && tokens[i - 1]?.type === 'number',
   )
+  const both = traitsIn(chicksCounted(tokens).flatMap(({ look }) => look))
+  if (both.includes('silver') && both.includes('gold')) return ['silver']
   if (halfAndHalf({ words }))
     return traitsIn(tokens.filter(({ type }, i) => type === 'colour' && tokens[i - 1]?.type === 'half'))
   const spots =

@@ -142,9 +142,12 @@ export function topicOf(reading: Reading): LinesQuestion['topic'] | undefined {
   )
     return 'compare'
   if (has('buyOrHatch') && (has('cost', 'money', 'set', 'hatch') || reading.asks)) return 'buy-or-hatch'
+  const eggsToo =
+    !tokens.some(({ type }) => type === 'cock') && (scene.aspects.includes('eggs') || scene.goals.includes('eggs'))
   if (
     cocks &&
     !mated &&
+    !eggsToo &&
     (has('cockerelCost') ||
       (has('cost', 'feedCost') && weeksIn(reading) !== undefined) ||
       (has('feedCost') && weeksIn(reading) !== undefined))

@@ -107,7 +107,8 @@ function chicksIn(reading: Reading): readonly Chick[] {
   const counted = countedLooks(reading)
   if (counted.length > 0) return counted.map((tally) => ({ tally, ...rest }))
   const spotted = tokens.some((token, at) => isSpot(token) && tokens[at - 1]?.type !== 'not') ? ['spot'] : []
-  const looks = [...looksIn(reading).map(({ word }) => word), ...spotted]
+  const barred = traits.includes('barring') ? ['barred'] : []
+  const looks = [...looksIn(reading).map(({ word }) => word), ...spotted, ...barred]
   const count = numberBefore(reading, ({ type }) => type === 'chick', 3) ?? 1
   return looks.length > 0 || form.length > 0 || comb !== undefined
     ? [

@@ -31,7 +31,7 @@ function soughtIn(reading: Reading): Sought | undefined {
   const birds = [...seeking.for, ...scene.birds.filter((bird) => !seeking.for.includes(bird)), ...mated].filter(
     (bird, _, all) => isSolid(bird) && !(isProduct(bird) && all.some((other) => !isHybrid(other))),
   )
-  const sex = seeking.sex ?? sexWanted(seeking.for, birds)
+  const sex = seeking.sex ?? sexCalled(reading) ?? sexWanted(seeking.for, birds)
   if (sex === undefined) return undefined
   const other = birds.filter((bird) => bird.sex === opposite(sex))
   const open = birds.filter((bird) => bird.sex === undefined)
@@ -85,7 +85,10 @@ function forWishes({ scene, tokens, has }: Reading): Sought | undefined {
       /^(?:want|wanting|need|after|looking for)$/u.test(token.word) &&
       !/^to$/u.test(tokens[at + 1]?.word ?? ''),
   )
-  const young = tokens.some(({ type, word }) => type === 'chick' || /^(?:daughters|pullets|layers)$/u.test(word))
+  const young = tokens.some(
+    ({ type, word }) =>
+      type === 'chick' || type === 'under' || type === 'over' || /^(?:daughters|pullets|layers)$/u.test(word),
+  )
   return only?.sex !== undefined &&
     others.length === 0 &&
     scene.matings.length === 0 &&
@@ -136,6 +139,12 @@ export function isFatherToBe({ tokens, scene, has }: Reading): boolean {
 const fatherFor = (reading: Reading): Sought | undefined => {
   const own = reading.scene.birds.filter((bird) => isSolid(bird) && !isProduct(bird) && bird.sex !== 'M')
   return own.length > 0 && isFatherToBe(reading) ? { own, wanted: 'M', among: [] } : undefined
+}
+
+/** "wives for my New Hamp": the word for the mate tells its sex. */
+function sexCalled({ words }: Reading): Sex | undefined {
+  if (words.some((word) => /^(?:wife|wives|girlfriends?)$/u.test(word))) return 'F'
+  return words.some((word) => /^(?:husband|boyfriend)$/u.test(word)) ? 'M' : undefined
 }
 
 const once = (birds: readonly Bird[]): readonly Bird[] => [

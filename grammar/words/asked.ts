@@ -15,7 +15,7 @@ export const aspectWords: Readonly<Record<Aspect, string>> = {
     'tint or green, green or tint, green or olive, olive or green, blue or green, green or blue, brown or green, green or brown, tinted or green, egg color, egg colour, eg color, eg colour, egg colors, egg colours, eggs color, eggs colour, color eggs, colour eggs, color egg, colour egg, coloured eggs, colored eggs, shell, shell color, shell colour, shells, egg shell, eggshell, color of eggs, colour of eggs, color of the eggs, colour of the eggs, what color eggs, what colour eggs',
   size: 'size, sizes, big, bigger, how big, weight, weights, weigh, heavy, body size, how large, size of, weighs, grösse, grosse, taille, gewicht, poids, tamano',
   temper:
-    'temper, temperament, temperment, temperaments, calm, calmer, flighty, friendly, friendlier, docile, nice, aggressive, agressive, loud, noisy, noise, noise level, how noisy, how loud, quiet, kids, kid friendly, tame, gentle, personality, personalities, skittish, lap chicken, sweet, nasty, attitude, spicy, behaviour, behavior, good with kids, for kids, with kids, children, human aggressive, wild',
+    'get mean, be mean, turn mean, mean hens, mean birds, mean roosters, free range, free ranger, free rangers, good foragers, foragers, hawk food, temper, temperament, temperment, temperaments, calm, calmer, flighty, friendly, friendlier, docile, nice, aggressive, agressive, loud, noisy, noise, noise level, how noisy, how loud, quiet, kids, kid friendly, tame, gentle, personality, personalities, skittish, lap chicken, sweet, nasty, attitude, spicy, behaviour, behavior, good with kids, for kids, with kids, children, human aggressive, wild',
   broody:
     'broody, broodies, broodiness, go broody, goes broody, broodies a lot, setty, sit on eggs, brood, going broody, raise chicks, good mothers, good mamas, glucke, brüten, gluckt',
   hardiness:
@@ -46,9 +46,9 @@ export const goalWords: Readonly<Record<Goal, string>> = {
     'sex link, sex links, sexlink, sexlinks, sexlynk, sexlynks, sexlinc, sex sinks, sex sink, sex lynx, sex linx, sexlinx, six links, sex lings, sex linking, sexlinking, sex linkable, sex link chicks, autosexing, auto sexing, autosexing chicks',
   eggs: 'most eggs, more eggs, lots of eggs, best layers, good layers, great layers, heavy layers, egg machines, maximum eggs, max eggs, egg output, best laying, better layers, lay well, lay more, lays more, laying more, lay better, lays better, lay the most, lays the most, lay most, more productive, lays well, high egg, egg production, prolific',
   'blue-eggs':
-    'blue egg laying, blue eggs, blue egg, bluest, bluer, more blue eggs, blue shell, blue shells, lay blue, lays blue, laying blue, sky blue, true blue',
+    'blue eggers, blue egg laying, blue eggs, blue egg, bluest, bluer, more blue eggs, blue shell, blue shells, lay blue, lays blue, laying blue, sky blue, true blue',
   'green-eggs':
-    'green egg laying, green eggs, green egg, greenest, lay green, lays green, mint, minty, mint green, moss green, teal, sage green',
+    'green eggers, green egger, green egg laying, green eggs, green egg, greenest, lay green, lays green, mint, minty, mint green, moss green, teal, sage green',
   'olive-eggs':
     'olive egg laying, olive, olives, olive eggs, olive egg, darkest green, dark green, darkest olive, dark olive, speckled olive, moss, olive green, olive egger pullets, lay olive, lays olive, oliver',
   'brown-eggs': 'brown egg laying, brown eggs, brown egg, lay brown, brown shell',
