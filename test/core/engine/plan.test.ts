@@ -106,6 +106,17 @@ describe('an order', () => {
         expect(orderOf(graph.sizes, graph.scopes, bend).map(({ variable }) => variable)).toEqual(slow(graph, bend))
       }),
     )
+    // more variables than one word of bits has
+    const draw = random(7)
+    const below = (n: number): number => Math.floor(draw() * n)
+    const many: Graph = {
+      sizes: Array.from({ length: 75 }, () => 2 ** (1 + below(3))),
+      scopes: Array.from({ length: 90 }, () =>
+        [below(75), below(75), below(75)].filter((v, i, all) => all.indexOf(v) === i),
+      ),
+    }
+    for (const bend of [0, 1])
+      expect(orderOf(many.sizes, many.scopes, bend).map(({ variable }) => variable)).toEqual(slow(many, bend))
   })
 })
 
