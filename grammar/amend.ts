@@ -164,7 +164,7 @@ export function bredCockerel(tokens: readonly Token[]): readonly Token[] {
     while (from >= 0 && (ofName.has(tokens[from]!.type) || tokens[from]!.type === 'over')) from -= 1
     const before = tokens.slice(from + 1, at)
     const crossed = before.filter(({ type, word }) => type === 'over' && word === 'x').length === 1
-    return crossed && before.filter(isName).length === 2 && /^an?$/u.test(tokens[from]?.word ?? '')
+    return crossed && before.filter(isName).length === 2 && /\ban?$/u.test(tokens[from]?.word ?? '')
       ? { ...token, many: true }
       : token
   })

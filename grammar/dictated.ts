@@ -55,10 +55,22 @@ const isMating = (word: Word | undefined): boolean =>
 function heardAs(words: readonly Word[], from: number, to: number): string | undefined {
   const window = words.slice(from, to)
   if (window.length < 2 || window.some(({ raw }) => raw.type !== 'word')) return undefined
+  if (window.some(isWritten)) return undefined
   const known = window.every(({ word }) => isKnownWord(word) || isColours(word))
   if (known && (window.length < 3 || reads(window) || isJoint(window[0]!))) return undefined
   const run = window.map(({ word }) => word).join('')
   return bySound.get(sound(run)) ?? spelledLike(window, run)
+}
+
+/** `BR`: letters that stand for a breed are written, not heard. */
+function isWritten({ raw, word }: Word): boolean {
+  if (!/^[A-Z]{2,5}s?$/u.test(raw.text)) return false
+  const type = longestPhrase(
+    (k) => (k === 0 ? word : undefined),
+    0,
+    () => true,
+  )?.meaning.type
+  return type === 'breed' || type === 'family'
 }
 
 /** "black astro lorp": a name in pieces that are no words, told by its letters. */

@@ -204,7 +204,7 @@ function standsAsBird(words: readonly Word[], from: number, length: number): boo
 }
 
 /** What is spoken of a breed by its name: its comb, its temper. */
-const ofBreeds = /^(?:combs?|temperament|temper|broodiness|eggshell|plumage|genetics|shanks?|crest|weight)$/u
+const ofBreeds = /^(?:toes?|combs?|temperament|temper|broodiness|eggshell|plumage|genetics|shanks?|crest|weight)$/u
 
 /** "Cornish x Rock": the sign is that of a mating where a bird follows. */
 function isMatingSign(words: readonly Word[], from: number, { text, length }: Found): boolean {

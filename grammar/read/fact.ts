@@ -101,6 +101,10 @@ function countedBoth({ scene, tokens, words }: Reading): readonly string[] {
   )
   const both = traitsIn(chicksCounted(tokens).flatMap(({ look }) => look))
   if (both.includes('silver') && both.includes('gold')) return ['silver']
+  const dark = chicksCounted(tokens).some(
+    ({ look, not }) => !not && look.length > 0 && look.every(({ word }) => /^(?:black|red|brown|dark)$/u.test(word)),
+  )
+  if (dark && words.some((word) => /^(?:why|how|odd|wrong|weird|normal)$/u.test(word))) return ['recessive white'] // against a white parent
   if (halfAndHalf({ words }))
     return traitsIn(tokens.filter(({ type }, i) => type === 'colour' && tokens[i - 1]?.type === 'half'))
   const spots =
@@ -118,7 +122,7 @@ const halfAndHalf = ({ words }: Pick<Reading, 'words'>): boolean =>
 
 /** "White Leghorn x RIR: 6 white, 6 not": chicks without what a pure parent must give to all. */
 export const readNotPure: Reader = (reading) => {
-  if (!isToldPair(reading)) return undefined
+  if (!isToldPair(reading) && !pairsIn(reading).some(({ by }) => by === 'sex')) return undefined
   const dominants = countedBoth(reading).flatMap((id) =>
     id === 'recessive white' ? ['I'] : traits[id]?.seen === true ? [traits[id].allele] : [],
   )

@@ -178,6 +178,8 @@ export function topicOf(reading: Reading): LinesQuestion['topic'] | undefined {
     return (has('lineWord', 'strategy') && !has('feedCost')) || isSearch(reading) ? 'compare' : 'feed-cost'
   if (scene.aspects.includes('feed') && !mated && (has('cost', 'money', 'years') || (hensIn(reading) ?? 1) > 1))
     return 'feed-cost'
+  const worth = reading.words.some((word) => /^(?:worth|extra)$/u.test(word)) && linesNamed(reading).length > 0
+  if (worth && !mated && scene.aspects.includes('feed')) return 'feed-cost'
   if (isChoice(reading)) return 'compare'
   if (!mated && tellsPrice(reading) && pricesIn(reading).prices.feedPerKg !== undefined)
     return has('lineWord', 'strategy') ? 'compare' : 'feed-cost'
@@ -271,6 +273,7 @@ export const readWishes: Reader = (reading, context) => {
 export const readStrategy: Reader = (reading) => {
   const goals = goalsOf(reading)
   if (reading.has('offTopic') && !reading.asks && !reading.has('question')) return undefined
+  if (reading.has('test', 'carry') && goals.length === 0) return undefined
   if (
     isAdvert(reading) ||
     isToldPair(reading) ||

@@ -183,7 +183,7 @@ export const readParents: Reader = (reading) => {
       ((tokens.some((token) => token.type === 'cock' && token.parent) && !isToldPair(reading)) ||
         looksIn(reading).length > 0 ||
         tokens.some(({ type }) => type === 'trait')))
-  if (!doubt && !lineUp) return undefined
+  if (!doubt && (!lineUp || (has('carry') && has('odds')))) return undefined
   if (isToldPair(reading) && sires.length === 1 && !has('father')) return undefined
   const chicks = chicksIn(reading)
   if (sires.length + dams.length === 0 && chicks.length === 0) return undefined

@@ -36,7 +36,7 @@ export const chatter: readonly string[] =
   thats whats hes shes theyre theyll theyve weve ive im ill id youve wont cant couldnt shouldnt dont doesnt didnt isnt
   arent wasnt werent hasnt havent hadnt aint lets theres heres wheres hows whos somebody anybody everybody nobody
   phenotype genotype heterozygous homozygous recessive dominant allele alleles chromosome offspring percentage sibling
-  siblings daughter daughters sons mother father parent progeny lineage shipping shipped incubation candle hatchability
+  ruin ruins ruined ruining mammal mammals crossbreeding outcrossing siblings daughter daughters sons mother father parent progeny lineage shipping shipped incubation candle hatchability
   dual purpose meat eggs brooding molting moulting broody laying layers bully barn barns gran nan granny auntie uncle
   brand brands crowed crow crows spring summer autumn fall winter rain snow storm power camera blurry blur shot shots
   script alert select from where breeds drop table insert null undefined true false html body head href img src
