@@ -134,12 +134,16 @@ const bredTogether = ({ sire, dam }: Mating): Mating => ({
 const backTo = (part: Sex, { sire, dam }: Mating): Mating =>
   part === 'M' ? { sire, dam: { cross: { sire, dam } } } : { sire: { cross: { sire, dam } }, dam }
 
+/** "if I cross two of those chicks", "breed the kids". */
+const crossesChicks =
+  /\b(?:cross|breed|mate|put|pair)(?:ing|ed)? (?:up )?(?:(?:two|2|some|any|a pair|a couple|one|both|back) (?:of )?)?(?:those|them|these|the|their)(?: two)? ?(?:chicks?|babies|kids|offspring|young|youngsters|f1s?|together|progeny|pullets and cockerels)?(?: |$)/u
+
 function nextGeneration(base: CrossQuestion, reading: Reading): CrossQuestion | undefined {
   const generation = reading.tokens.some(({ type }) => type === 'generation')
   const words = reading.words.join(' ')
   const back = /\bback\b/u.test(words)
   const parent = back && reading.tokens.some((token) => (token.type === 'cock' || token.type === 'hen') && token.parent)
-  if (!reading.has('nextGeneration') && !generation && !parent) return undefined
+  if (!reading.has('nextGeneration') && !generation && !parent && !crossesChicks.test(words)) return undefined
   const mother = /\b(?:mother|mum|mom|dam|hen)\b/u.test(words)
   const matings = base.matings
     .slice(0, 2)

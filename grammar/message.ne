@@ -30,6 +30,7 @@ matings -> mating              {% mating.one %}
 
 mating -> %cross mated %together        {% mating.crossTogether %} # breed my sex-links together
         | mated %together               {% mating.together %}
+        | %cross mated                  {% mating.crossTwo %}      # breed two black sex-links
         | mated %cross %together        {% mating.together %}
         | mated %is %cross              {% mating.twoTogether %} # two rumpless Araucanas are mated
         | mated over mates             {% mating.maleFirst %}    # RIR roo over barred rock hens; A x B hen over C

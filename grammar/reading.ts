@@ -79,14 +79,31 @@ const isNowHad = (tokens: readonly Token[], at: number): boolean =>
 
 /** "do the chicks still split red and white": they part, and carry nothing. */
 const asVerb = (token: Token, at: number, tokens: readonly Token[]): Token =>
-  /^splits?$/u.test(token.word) &&
+  isSplitOfChicks(at, tokens) || isShowing(at, tokens)
+    ? { ...token, type: 'unknown' }
+    : isHowMany(at, tokens)
+      ? { ...token, type: 'aspect', aspect: 'shares' }
+      : token
+const isSplitOfChicks = (at: number, tokens: readonly Token[]): boolean =>
+  /^splits?$/u.test(tokens[at]!.word) &&
   tokens.slice(Math.max(0, at - 3), at).some(({ type, word }) => type === 'chick' || word === 'they') &&
   tokens[at + 1]?.word !== 'to' &&
   tokens[at + 1]?.word !== 'for' &&
   !['cock', 'hen', 'over'].includes(tokens[at + 1]?.type ?? '') &&
   !/^(?:a|an|the)$/u.test(tokens[at - 1]?.word ?? '')
-    ? { ...token, type: 'unknown' }
-    : token
+/** "does the dot show on wet chicks": no show line. */
+const isShowing = (at: number, tokens: readonly Token[]): boolean =>
+  tokens[at]!.word === 'show' &&
+  tokens
+    .slice(Math.max(0, at - 4), at)
+    .some(({ word }) => /^(?:does|do|will|would|can|should|might|to)\b/u.test(word)) &&
+  !['breed', 'family', 'colour', 'cock', 'hen', 'line'].includes(tokens[at + 1]?.type ?? '') &&
+  !/^(?:a|the|from|same|my)$/u.test(tokens[at - 1]?.word ?? '')
+/** "rose combs how many", "how many pea combs": the share of what is named beside it. */
+const isHowMany = (at: number, tokens: readonly Token[]): boolean =>
+  tokens[at]!.word === 'many' &&
+  tokens[at - 1]?.word === 'how' &&
+  [tokens[at + 1], tokens[at - 2]].some((near) => near?.type === 'trait' || near?.type === 'colour')
 
 /** "B/b+ not B/B": genes that the bird has not, beside those it has. */
 function isDenied(tokens: readonly Token[], at: number): boolean {
@@ -121,6 +138,8 @@ function isOfShare(tokens: readonly Token[], at: number): boolean {
   const isShare = (near: Token | undefined): boolean => near?.type === 'aspect' && near.aspect === 'shares'
   const ofBird = (near: Token | undefined): boolean =>
     ['breed', 'family', 'colour', 'cock', 'hen', 'over', 'under', 'line'].includes(near?.type ?? '')
+  if (token.type === 'trait')
+    return isShare(before) || isShare(after) || (after?.word === 'how' && isShare(tokens[at + 2]))
   if (token.type !== 'colour') return false
   return isShare(before) ? !ofBird(after) : isShare(after) && !ofBird(before)
 }

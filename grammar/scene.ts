@@ -349,7 +349,12 @@ export function sceneOf(
       if (isNamed(saying.who) && !hasBreed(said)) return { said, sex: sexSaid(said), carry: undefined, place: 'bird' }
       return enter(said, bare && !saying.not ? sex : undefined, 'bird', saying.is)
     })
-    const again = entries.findLast((entry) => names(saying.who, entry.said) && entry.place === 'mating')
+    const again = entries.findLast(
+      (entry) =>
+        names(saying.who, entry.said) &&
+        (entry.place === 'mating' ||
+          (sexSaid(entry.said) === undefined && hasBreed(entry.said) && !hasBreed(saying.who))),
+    )
     const who = bare
       ? { said: saying.who, sex, carry: undefined, place: 'bird' as const }
       : (again ?? enter(saying.who, sex, 'bird', [saying.who]))
@@ -454,6 +459,9 @@ export function sceneOf(
     aspects: unique([
       ...aspectsOf(tokens),
       ...(laying ? (['eggs'] as const) : []),
+      ...(tokens.some((token, at) => token.word === 'brown' && tokens[at - 1]?.word === 'how') && matings.length > 0
+        ? (['shell'] as const)
+        : []),
       ...(asksWhichSex(tokens) ? (['sexing'] as const) : []),
     ]),
     goals: unique(
@@ -561,6 +569,7 @@ function aspectsOf(tokens: readonly Token[]): readonly Aspect[] {
       if (token.aspect === 'adults' && weighed) return []
       if (shells && /^(?:come|comes|turn)s? out$/u.test(token.word)) return [] // what eggs come out
       if (areChicks(tokens, at)) return ['chicks']
+      if (/^brood/u.test(token.word) && /^(?:went|gone|gotten)$/u.test(tokens[at - 1]?.word ?? '')) return [] // a hen that sits
       if (token.aspect === 'wings') return ['sexing', 'wings']
       return [
         shades && token.aspect === 'eggs' && !/number|many|year|count|week/u.test(token.word) ? 'shell' : token.aspect,
@@ -611,14 +620,16 @@ function isSet(tokens: readonly Token[], at: number): boolean {
   if (token.type !== 'aspect' || token.aspect !== 'eggs' || !/^(?:eggs?)$/u.test(token.word)) return false
   const before = tokens.slice(Math.max(0, at - 3), at)
   const after = tokens.slice(at + 1, at + 6).map(({ word }) => word)
+  const sat = before.some(({ word }) => /brood|^(?:sitting|sat)$/u.test(word)) && before.at(-1)?.word === 'on'
   const counted = before.some(
     ({ type, word }) => type === 'number' || word === 'some' || word === 'few' || word === 'dozen',
   )
   return (
-    counted &&
-    after.some((word) =>
-      /^(?:bator|incubator|incubating|set|cooking|broody|brooding|hatching|brewing|going)$/u.test(word),
-    )
+    sat ||
+    (counted &&
+      after.some((word) =>
+        /^(?:bator|incubator|incubating|set|cooking|broody|brooding|hatching|brewing|going)$/u.test(word),
+      ))
   )
 }
 

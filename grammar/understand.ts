@@ -68,7 +68,13 @@ const isJoined = (reading: Reading): boolean =>
   reading.scene.aspects.some((aspect) => aspect === 'sexing' || aspect === 'chicks')
 
 /** Where no mating is told, a plain belief or rule comes first; where one is, it is answered. */
-const readTopicUnlessMated: Reader = (reading, context) => (isMated(reading) ? undefined : readTopic(reading, context))
+const readTopicUnlessMated: Reader = (reading, context) =>
+  isMated(reading) && !asksLeave(reading) ? undefined : readTopic(reading, context)
+/** "can I breed two tufted Araucanas": whether it may be done, of one kind of bird. */
+const asksLeave = (reading: Reading): boolean =>
+  /^(?:can|may|should|is it|ok|okay) /u.test(reading.words.join(' ')) &&
+  !reading.tokens.some(({ type }) => type === 'over') &&
+  pairsIn(reading).every(({ sire, dam }) => sire.said === dam.said)
 
 const readNoiseUnlessMated: Reader = (reading, context) => (isMated(reading) ? undefined : readNoise(reading, context))
 const readHearsayUnlessMated: Reader = (reading, context) =>

@@ -28,7 +28,7 @@ const legWords = { normal: 'normal', short: 'short-legged', dwarf: 'dwarf' } as 
 const mainly = ({ adult }: LookShare): string => adult.split(/,| \(/)[0] ?? adult
 
 /** Special forms first, since where they segregate they are what is asked. */
-function mixOf({ cockerels, pullets }: Case): string | undefined {
+function mixOf({ cockerels, pullets }: Case, most = 3): string | undefined {
   const all = [...cockerels, ...pullets].map((kind) => ({ ...kind, share: kind.share / 2 }))
   const form = sharesBy(all, ({ look }) =>
     look.form.feather === 'normal'
@@ -43,9 +43,9 @@ function mixOf({ cockerels, pullets }: Case): string | undefined {
   const same =
     m.length === f.length &&
     m.length > 1 &&
-    m.length <= 3 &&
+    m.length <= most &&
     m.every(([words, share]) => f.some(([w, s]) => w === words && Math.abs(s - share) < 1e-6))
-  return same && listed(m).length < 60 ? listed(m) : undefined
+  return same && listed(m).length < 20 * most ? listed(m) : undefined
 }
 
 /** Of all chicks: features of form that some have and some lack, then what becomes of the black parts. */
@@ -61,18 +61,49 @@ function parting({ cockerels, pullets }: Case): readonly string[] {
     .filter(([, share]) => some(share))
   const combs = sharesBy(all, ({ comb }) => `${comb} comb`).filter(([, share]) => some(share))
   const tints = sharesBy(all, ({ look }) => look.plumage.black).filter(([tint]) => tint !== 'none')
+  const reds = sharesBy(all, ({ look }) => look.plumage.red).filter(([tint]) => tint !== 'none')
   return [
     ...(forms.length > 0 && forms.length <= 3 ? [listed(forms)] : []),
     ...(combs.length > 1 && combs.length <= 3 ? [listed(combs)] : []),
     ...(tints.length > 1 && tints.length <= 3 ? [`${listed(tints)} where black would be`] : []),
+    ...(reds.length > 1 && reds.length <= 4 ? [`${listed(reds)} where gold would be`] : []),
   ]
+}
+
+/** As many whites in nearly every case, whatever is under them. */
+function whitesLine(cases: readonly Case[]): string | undefined {
+  const whites = ({ cockerels, pullets }: Case): number =>
+    [...cockerels, ...pullets].reduce((sum, { look, share }) => sum + (look.plumage.white ? share / 2 : 0), 0)
+  const first = cases[0] ? whites(cases[0]) : 0
+  const alike = cases.filter((one) => Math.abs(whites(one) - first) < 0.01)
+  const weight = alike.reduce((sum, one) => sum + one.weight, 0)
+  if (first < 0.01 || first > 0.99 || weight < 0.75) return undefined
+  return `${capital(shareWords(first))} white, ${shareWords(1 - first)} coloured; what is under the white decides the rest.`
+}
+
+/** Combs or legs were asked: of all chicks, or by sex where the sexes differ. */
+function partsLine([one, ...others]: readonly Case[], aspects: readonly Aspect[]): string | undefined {
+  const read = aspects.includes('comb')
+    ? ({ comb }: LookShare): string => `${comb} comb`
+    : aspects.includes('legs')
+      ? ({ shank }: LookShare): string => `${shank} shanks`
+      : undefined
+  const [first] = aspects.filter((aspect) => ['comb', 'legs', 'sexing', 'shell'].includes(aspect))
+  if (!one || !read || first === 'sexing' || first === 'shell') return undefined
+  const words = ({ cockerels, pullets }: Case): string => {
+    const [m, f] = [listed(sharesBy(cockerels, read)), listed(sharesBy(pullets, read))]
+    return m === f ? `${capital(m)}.` : `Cockerels: ${m}; pullets: ${f}.`
+  }
+  const line = words(one)
+  return others.every((other) => words(other) === line) && line.length <= longest ? line : undefined
 }
 
 /** Shares were asked, and no one colour answers. */
 function sharesLine(cases: readonly Case[], aspects: readonly Aspect[]): string | undefined {
   const [one, ...others] = cases
-  if (!one || others.length > 0 || !aspects.includes('shares') || aspects.includes('sexing')) return undefined
-  const mix = mixOf(one)
+  if (!one || !aspects.includes('shares') || aspects.includes('sexing')) return undefined
+  if (others.length > 0) return whitesLine(cases)
+  const mix = mixOf(one, 5)
   const told = mix === undefined ? parting(one) : [mix]
   if (told.length === 0 || one.sexing.verdict !== 'no') return undefined
   return fitting(`${capital(told.join('; '))}; not sexable at hatch.`, `${capital(told[0]!)}; not sexable at hatch.`)
@@ -231,7 +262,8 @@ function dependsLine(cases: readonly Case[]): string {
 export function summaryOf({ cases }: Crossed, aspects: readonly Aspect[]): string {
   const [first] = cases
   if (first?.hen && asksOfHenOnly(aspects)) return shellSummary(cases, aspects) ?? henSummary(first.hen, aspects)
-  const looks = wingLine(cases, aspects) ?? sharesLine(cases, aspects) ?? looksLine(cases, aspects)
+  const looks =
+    wingLine(cases, aspects) ?? partsLine(cases, aspects) ?? sharesLine(cases, aspects) ?? looksLine(cases, aspects)
   if (looks !== undefined) return looks
   return cases.length > 1 ? (wingsLine(cases) ?? dependsLine(cases)) : verdictLine(first!)
 }

@@ -118,6 +118,9 @@ export const twoTogether = ([mated]: [Mated], _at: number, reject: Reject): Made
   groupOf(mated).some(({ parts }) => parts.some((part) => part.type === 'number' && part.value === 2))
     ? (amongThem(mated) ?? reject)
     : reject
+/** "breed two Black sex-links". */
+export const crossTwo = ([, mated]: [Token, Mated], at: number, reject: Reject): Made =>
+  twoTogether([mated], at, reject)
 /** Without a word of order: two single birds, or two groups of different sex. */
 function either(left: Mated, joint: Words, right: Mated, cross: boolean): MatingSaid | undefined {
   const [first, second] = [groupOf(left), groupOf(right)]

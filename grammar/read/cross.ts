@@ -87,7 +87,7 @@ export function crossOf(pairs: readonly Pair[], reading: Reading, more: readonly
   const aspects = aspectsOf(reading)
   const ofShells =
     (birds.every(isOfEggColour) && aspects.length > 0 && aspects.every((one) => one === 'shares')) ||
-    (aspects.includes('shell') && !reading.scene.aspects.includes('shell') && aspects.every(isShareOrShell)) ||
+    (aspects.includes('shell') && aspects.every(isShareOrShell)) ||
     (birds.some(isOfEggColour) &&
       reading.words.includes('shade') &&
       aspects.every((one) => one === 'chicks' || one === 'shell'))
@@ -234,7 +234,8 @@ const ofDaughters: ReadonlySet<string> = new Set([
 ])
 const onlyOfDaughters = (reading: Reading): boolean => {
   const aspects = aspectsOf(reading)
-  return aspects.length > 0 && aspects.every((aspect) => ofDaughters.has(aspect))
+  const shells = aspects.includes('shell') && aspects.every(isShareOrShell)
+  return shells || (aspects.length > 0 && aspects.every((aspect) => ofDaughters.has(aspect)))
 }
 /** Wings and forms do not hang on the colour. */
 const isOfForm = (reading: Reading): boolean =>

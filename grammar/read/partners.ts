@@ -113,17 +113,21 @@ function oneCockFor({ scene, tokens, words, has }: Reading): Sought | undefined 
     const sought =
       after?.type === 'stop'
         ? after.asks
-        : /^(?:recommend\w*|suggest\w*|ideas?|options?|recs?|wanted|needed|advice|choices?)(?: for)?$/u.test(
+        : /^(?:that|who|to|which)$/u.test(after?.word ?? '') ||
+          /^(?:recommend\w*|suggest\w*|ideas?|options?|recs?|wanted|needed|advice|choices?)(?: for)?$/u.test(
             after?.word ?? '',
           )
     return isMate(token) && stands && sought
   })
+  const lacking = tokens.some((token, i) => token.type === 'not' && isMate(tokens[i + 1])) // "and no rooster"
   const one = tokens.some((token, i) => token.type === 'number' && token.value === 1 && isMate(tokens[i + 1]))
   const goals = scene.goals.length > 0 || scene.aspects.includes('sexing')
   const several = tokens.some((token, i) => token.type === 'number' && token.value > 1 && isMate(tokens[i + 1]))
   const sought = own.length > 1 || words.some((word) => /^(?:bought|buy|get|got|should|need)$/u.test(word))
   const wives = wanted === 'F' && several && own.length === 1 && scene.goals.length > 0 && scene.matings.length === 0
-  return lone || wives || (one && sought && goals && wanted === 'M') ? { own, wanted, among: [] } : undefined
+  return lone || (lacking && goals) || wives || (one && sought && goals && wanted === 'M')
+    ? { own, wanted, among: [] }
+    : undefined
 }
 
 /** "Columbian Rock hens. whos the daddy if I want sexlinks": who is to be, not who was. */

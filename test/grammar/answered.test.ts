@@ -81,7 +81,16 @@ test.each([
   ['h+/h silkie roo over full silkie hens, % silky feather', /^Half plain, half silkie/u],
   ['mo/mo over Mo+/mo, mottled %', /^Half black, half black mottled/u],
   ['Ameraucana roo (O/o+, black) x welsummer hens, fraction of blue layers?', /half olive or green/u],
-])('%s: the share is told first', (text, words) => {
+  [
+    'barnevelder that carries recessive white C+/c with white rock hen c/c what percent whites',
+    /^Half white, half coloured/u,
+  ],
+  ['Ig+/ig S/s+ male x ig/ig s+/- hen. how many cream', /a quarter cream/u],
+  ['R/R P/p+ over r+/r+ p+/p+ comb types please', /^Half walnut comb, half rose comb/u],
+  ['id+/id+ cock, Id/- hen leg colour by sex', /^Cockerels: all white shanks; pullets: all slate shanks/u],
+  ['feather sexing RIR x barred rock, does that work', /^By the wing only if/u],
+  ['k+/k+ cock x K/- hen, wing sexing?', /^Yes, by the wing/u],
+])('%s: what was asked is told first', (text, words) => {
   const answer = answerTo(text)
   expect(answer.kind === 'cross' && answer.summary).toMatch(words)
 })
