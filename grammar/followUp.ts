@@ -138,11 +138,21 @@ const backTo = (part: Sex, { sire, dam }: Mating): Mating =>
 const crossesChicks =
   /\b(?:cross|breed|mate|put|pair)(?:ing|ed)? (?:up )?(?:(?:two|2|some|any|a pair|a couple|one|both|back) (?:of )?)?(?:those|them|these|the|their)(?: two)? ?(?:chicks?|babies|kids|offspring|young|youngsters|f1s?|together|progeny|pullets and cockerels)?(?: |$)/u
 
+/** "if I keep one of the sons for my next rooster": he goes on the same hens, a daughter to the same cock. */
+const keepsYoung =
+  /\b(?:keep|kept|use|save|saved|hold back|held back|raise|pick)(?: \w+){0,3} (sons?|boys?|cockerels?|roos?|daughters?|pullets?|girls?)\b.*\b(?:next|breeders?|breeding|rooster|roo|cock|father|flock|hens|again|back)\b/u
+
 function nextGeneration(base: CrossQuestion, reading: Reading): CrossQuestion | undefined {
   const generation = reading.tokens.some(({ type }) => type === 'generation')
   const words = reading.words.join(' ')
   const back = /\bback\b/u.test(words)
   const parent = back && reading.tokens.some((token) => (token.type === 'cock' || token.type === 'hen') && token.parent)
+  const kept = keepsYoung.exec(words)?.[1]
+  if (kept !== undefined && !back) {
+    const son = /^(?:son|boy|cock|roo)/u.test(kept)
+    const on = base.matings.slice(0, 2).map((mating) => backTo(son ? 'F' : 'M', mating))
+    return crossAgain(base, on, aspectsOf(reading), reading)
+  }
   if (!reading.has('nextGeneration') && !generation && !parent && !crossesChicks.test(words)) return undefined
   const mother = /\b(?:mother|mum|mom|dam|hen)\b/u.test(words)
   const matings = base.matings
@@ -453,6 +463,25 @@ function youngMated(base: Question | undefined, reading: Reading): CrossQuestion
   return crossAgain(base, [next], [...lasting(base), ...aspectsOf(reading)], reading)
 }
 
+/** "and Sussex on the gold laced": breeds whose colour was told before, the other way about or with another. */
+function ofSameBirds(base: Question | undefined, reading: Reading): CrossQuestion | undefined {
+  const pairs = pairsIn(reading)
+  if (base?.kind !== 'cross' || pairs.length !== 1 || !isToldPair(reading)) return undefined
+  const known = base.matings.flatMap(({ sire, dam }) => [sire, dam])
+  const [{ sire, dam, by }] = pairs as readonly [(typeof pairs)[number]]
+  const open = [sire, dam].filter(({ others }) => others.length > 0 || isBare(sire) || isBare(dam))
+  const before = (bird: Bird): BirdRef | undefined =>
+    isBare(bird) ? known.find(({ breed }) => familyOf(breed ?? '') === familyOf(bird.ref.breed ?? '')) : undefined
+  if (by === 'nothing' || open.length === 0 || (!before(sire) && !before(dam))) return undefined
+  const matings = [{ sire: before(sire) ?? sire.ref, dam: before(dam) ?? dam.ref }]
+  return crossAgain(base, matings, [...lasting(base), ...aspectsOf(reading)], reading)
+}
+/** A breed word without a colour. */
+const isBare = ({ saidOf, ref }: Bird): boolean =>
+  ref.breed !== undefined &&
+  saidOf.parts.some(({ type }) => type === 'family') &&
+  !saidOf.parts.some(({ type }) => type === 'colour')
+
 /** A message that stands by itself is no follow-up. */
 function standsAlone(reading: Reading): boolean {
   const { scene } = reading
@@ -473,7 +502,7 @@ const pronounless = ({ words }: Reading): boolean =>
 export function followUp(context: Context, reading: Reading): Question | undefined {
   const { last } = context
   if (!last || last.kind === 'silent' || last.kind === 'error' || last.kind === 'decline') return undefined
-  const young = youngMated(baseOf(last), reading)
+  const young = youngMated(baseOf(last), reading) ?? ofSameBirds(baseOf(last), reading)
   if (young) return young
   if (standsAlone(reading)) return undefined
   if (last.kind === 'ask-back') {

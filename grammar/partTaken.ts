@@ -1,7 +1,7 @@
 // grammar/partTaken.ts: which part of a cross a new bird takes, where no word tells: "is it the same with a Welsummer".
 import { breedNamed } from '../core/breeds.ts'
 import { birdOf } from './bird.ts'
-import { sexOfGroup, type Group } from './saying.ts'
+import { sexOfGroup, type BirdSaid, type Group } from './saying.ts'
 import { familyOf } from './variety.ts'
 import type { BirdRef, CrossQuestion } from '../core/question.ts'
 import type { Sex } from '../core/vocabulary.ts'
@@ -37,11 +37,16 @@ function byFamily(bird: BirdRef, { sire, dam }: Mating): Sex | undefined {
 }
 
 const sameAsMany = /marans|faverolles|sussex|polish|cornish/iu
+/** "Delawares", "Buff Orps". */
+export function isPluralName({ parts }: BirdSaid): boolean {
+  const name = parts.find(({ type }) => type === 'breed' || type === 'family')
+  return name !== undefined && /s$/iu.test(name.said) && !sameAsMany.test(name.said)
+}
 /** "Delawares" are hens; "a Delaware" is the one cock. */
 function byNumber([first]: Group, tokens: readonly Token[]): Sex | undefined {
   const name = first?.parts.find(({ type }) => type === 'breed' || type === 'family')
   if (!first || !name) return undefined
-  if (/s$/iu.test(name.said) && !sameAsMany.test(name.said)) return 'F'
+  if (isPluralName(first)) return 'F'
   const before = tokens.findLast(({ at, word }) => at < first.at && /^(?:a|an|another)$/u.test(word))
   const between = before && tokens.filter(({ at }) => at > before.at && at < first.at)
   return between?.every(({ type }) => type === 'filler') === true ? 'M' : undefined

@@ -277,13 +277,40 @@ function mannerOf(text: string, tokens: readonly Token[]): Manner {
 const tag =
   /\b(?:isnt (?:it|he|she)|arent (?:they|we)|doesnt (?:it|he|she)|dont (?:they|you)|wont (?:it|they|he)|innit|isnit|right|correct|true or false|yes or no|y n|or not|or no|huh|eh|surely)(?: [.!]| [a-z]{2,4})?\s*[.!]*$/u
 
+/** "a RIR instead of the Silkie roo": what comes behind is what was not taken. */
+function withoutRejected(tokens: readonly Token[]): readonly Token[] {
+  const isName = ({ type }: Token): boolean => type === 'breed' || type === 'family'
+  const ofBird: ReadonlySet<string> = new Set([
+    'breed',
+    'family',
+    'colour',
+    'line',
+    'cock',
+    'hen',
+    'my',
+    'filler',
+    'their',
+  ])
+  const at = tokens.findIndex(
+    ({ type, word }) => type === 'or' && /^(?:instead of|rather than|in place of)$/u.test(word),
+  )
+  if (at < 0 || !tokens.slice(0, at).some(isName)) return tokens
+  const length = tokens.slice(at + 1).findIndex(({ type }) => !ofBird.has(type))
+  const end = length < 0 ? tokens.length : at + 1 + length
+  const rejected = tokens.slice(at, end)
+  const compared =
+    rejected.some(({ type }) => type === 'line') ||
+    tokens.some(({ word }) => /^(?:difference|diff|compared?)$/u.test(word))
+  return rejected.some(isName) && !compared ? [...tokens.slice(0, at), ...tokens.slice(end)] : tokens
+}
+
 /** Reads a normalised message. Whatever it is, this ends, within the bounds above. */
 export function readingOf(message: string): Reading {
   const text = excerpt(message)
   const { tokens: written, corrections } = typed(unshouted(tokensOf(text, mostTokens)))
-  const tokens = handedOn(bredCockerel(breedingOn(pairedKind(partedParents(crossedLines(amended(written))))))).map(
-    asVerb,
-  )
+  const tokens = handedOn(
+    bredCockerel(breedingOn(pairedKind(partedParents(crossedLines(withoutRejected(amended(written))))))),
+  ).map(asVerb)
   const clauses = parsed(worthReading(clausesOf(tokens)))
   const words = tokens.slice(0, mostWords).flatMap(({ word }) => word.split(' '))
   const concepts = conceptsIn(words)

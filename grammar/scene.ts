@@ -1,6 +1,7 @@
 // grammar/scene.ts: all that a message says, put together: who is there, of which sex, who is put to whom, what is asked.
 import { breedNamed } from '../core/breeds.ts'
 import { birdOf, type Bird } from './bird.ts'
+import { isPluralName } from './partTaken.ts'
 import { hasVariety } from './variety.ts'
 import { isNamed, sexOfGroup, sexSaid, type BirdSaid, type Group, type MatingSaid, type Saying } from './saying.ts'
 import type { Aspect, Goal } from '../core/question.ts'
@@ -85,6 +86,12 @@ function names(again: BirdSaid, bird: BirdSaid): boolean {
 }
 const nameHas = (bird: BirdSaid, colour: Colour): boolean =>
   bird.parts.some((part) => part.type === 'breed' && (part.names[0] ?? '').toLowerCase().includes(colour))
+
+/** "Welsummers and my Orpington cockerel": one cock, and so many hens. */
+const isHerd = (said: BirdSaid, group: Group): boolean =>
+  sexSaid(said) === undefined &&
+  isPluralName(said) &&
+  group.some((one) => one !== said && one.parts.some((part) => part.type === 'cock' && !part.many))
 
 /** "hatchery Barred Rocks vs exhibition ones": the same breed in another line. */
 function inOtherLine(said: BirdSaid, list: Group): BirdSaid {
@@ -324,7 +331,7 @@ export function sceneOf(
       }
       follows = false
       if (sexesAgain(said) || refines(said, group)) continue
-      const entry = enter(said, sexOfGroup(group), 'bird', group)
+      const entry = enter(said, isHerd(said, group) ? undefined : sexOfGroup(group), 'bird', group)
       if (
         entry.sex !== undefined &&
         !isNamed(said) &&
@@ -569,7 +576,7 @@ function aspectsOf(tokens: readonly Token[]): readonly Aspect[] {
       if (token.aspect === 'adults' && weighed) return []
       if (shells && /^(?:come|comes|turn)s? out$/u.test(token.word)) return [] // what eggs come out
       if (areChicks(tokens, at)) return ['chicks']
-      if (/^brood/u.test(token.word) && /^(?:went|gone|gotten)$/u.test(tokens[at - 1]?.word ?? '')) return [] // a hen that sits
+      if (token.word.startsWith('brood') && /^(?:went|gone|gotten)$/u.test(tokens[at - 1]?.word ?? '')) return [] // a hen that sits
       if (token.aspect === 'wings') return ['sexing', 'wings']
       return [
         shades && token.aspect === 'eggs' && !/number|many|year|count|week/u.test(token.word) ? 'shell' : token.aspect,

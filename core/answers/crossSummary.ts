@@ -61,11 +61,13 @@ function parting({ cockerels, pullets }: Case): readonly string[] {
     .filter(([, share]) => some(share))
   const combs = sharesBy(all, ({ comb }) => `${comb} comb`).filter(([, share]) => some(share))
   const tints = sharesBy(all, ({ look }) => look.plumage.black).filter(([tint]) => tint !== 'none')
+  const wings = sharesBy(all, ({ feathering }) => feathering).filter(([speed]) => speed !== 'unknown')
   const reds = sharesBy(all, ({ look }) => look.plumage.red).filter(([tint]) => tint !== 'none')
   return [
     ...(forms.length > 0 && forms.length <= 3 ? [listed(forms)] : []),
     ...(combs.length > 1 && combs.length <= 3 ? [listed(combs)] : []),
     ...(tints.length > 1 && tints.length <= 3 ? [`${listed(tints)} where black would be`] : []),
+    ...(wings.length > 1 ? [`${listed(wings)} feathering`] : []),
     ...(reds.length > 1 && reds.length <= 4 ? [`${listed(reds)} where gold would be`] : []),
   ]
 }
@@ -88,7 +90,7 @@ function partsLine([one, ...others]: readonly Case[], aspects: readonly Aspect[]
     : aspects.includes('legs')
       ? ({ shank }: LookShare): string => `${shank} shanks`
       : undefined
-  const [first] = aspects.filter((aspect) => ['comb', 'legs', 'sexing', 'shell'].includes(aspect))
+  const first = aspects.find((aspect) => ['comb', 'legs', 'sexing', 'shell'].includes(aspect))
   if (!one || !read || first === 'sexing' || first === 'shell') return undefined
   const words = ({ cockerels, pullets }: Case): string => {
     const [m, f] = [listed(sharesBy(cockerels, read)), listed(sharesBy(pullets, read))]
@@ -98,14 +100,23 @@ function partsLine([one, ...others]: readonly Case[], aspects: readonly Aspect[]
   return others.every((other) => words(other) === line) && line.length <= longest ? line : undefined
 }
 
+/** Shares of each sex, where the sexes differ. */
+function bySexLine({ cockerels, pullets, sexing }: Case): string | undefined {
+  const [m, f] = [sharesBy(cockerels, mainly), sharesBy(pullets, mainly)]
+  if (m.length + f.length < 3 || m.length > 3 || f.length > 3) return undefined
+  const line = `Cockerels: ${listed(m)}; pullets: ${listed(f)}. Sexable at hatch by ${sexing.signs[0]?.sign}.`
+  return line.length <= longest ? line : undefined
+}
+
 /** Shares were asked, and no one colour answers. */
 function sharesLine(cases: readonly Case[], aspects: readonly Aspect[]): string | undefined {
   const [one, ...others] = cases
   if (!one || !aspects.includes('shares') || aspects.includes('sexing')) return undefined
   if (others.length > 0) return whitesLine(cases)
+  if (one.sexing.verdict !== 'no') return bySexLine(one)
   const mix = mixOf(one, 5)
   const told = mix === undefined ? parting(one) : [mix]
-  if (told.length === 0 || one.sexing.verdict !== 'no') return undefined
+  if (told.length === 0) return undefined
   return fitting(`${capital(told.join('; '))}; not sexable at hatch.`, `${capital(told[0]!)}; not sexable at hatch.`)
 }
 

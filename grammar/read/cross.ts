@@ -88,6 +88,7 @@ export function crossOf(pairs: readonly Pair[], reading: Reading, more: readonly
   const ofShells =
     (birds.every(isOfEggColour) && aspects.length > 0 && aspects.every((one) => one === 'shares')) ||
     (aspects.includes('shell') && aspects.every(isShareOrShell)) ||
+    (aspects.length === 0 && birds.some(({ ref }) => /-egg layer$|from a .* egg$/u.test(ref.breed ?? ''))) ||
     (birds.some(isOfEggColour) &&
       reading.words.includes('shade') &&
       aspects.every((one) => one === 'chicks' || one === 'shell'))

@@ -31,6 +31,9 @@ function soughtIn(reading: Reading): Sought | undefined {
   const birds = [...seeking.for, ...scene.birds.filter((bird) => !seeking.for.includes(bird)), ...mated].filter(
     (bird, _, all) => isSolid(bird) && !(isProduct(bird) && all.some((other) => !isHybrid(other))),
   )
+  const under = birds.filter((bird) => isUnder(bird, reading))
+  if (seeking.sex === 'F' && under.length > 0 && birds.length > under.length)
+    return { own: once(under), wanted: 'F', among: once(birds.filter((bird) => !under.includes(bird))) }
   const sex = seeking.sex ?? sexCalled(reading) ?? sexWanted(seeking.for, birds)
   if (sex === undefined) return undefined
   const other = birds.filter((bird) => bird.sex === opposite(sex))
@@ -61,6 +64,15 @@ function whatHeShouldBe({ scene, words }: Reading): Sought | undefined {
   const mates = own.filter((bird) => bird.sex !== wanted)
   return mates.length > 0 ? { own: mates, wanted, among: [] } : undefined
 }
+
+/** "which of my hens (BR, RIR) are sexable under my Welsummer": he is the cock. */
+const isUnder = ({ saidOf }: Bird, { tokens }: Reading): boolean =>
+  tokens.findLast(
+    ({ at, type }) =>
+      at < saidOf.end - 1 &&
+      at !== saidOf.at &&
+      !['filler', 'my', 'their', 'breed', 'family', 'colour', 'cock'].includes(type),
+  )?.type === 'under'
 
 /** "4 Light Brahmas + 3 Wyandottes": a count of birds, and no pair. */
 const isSeveral = ({ saidOf }: Bird): boolean => saidOf.parts.some((part) => part.type === 'number' && part.value > 1)
