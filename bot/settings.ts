@@ -30,9 +30,11 @@ const Matrix = z.strictObject({
   encryption: Flag.default(true),
   /** A message in a room that begins with this word is said to the bot. */
   prefix: Words.regex(/^[^/\s]\S*$/u, 'want one word that does not begin with /').default('!hen'),
-  /** Who may invite: people by full name, servers by name; and rooms by id, whoever invites. None = nobody. */
+  /** Who may invite: people by full name, servers by name, spaces by id; and rooms by id, whoever invites. None = nobody. */
   invitesFromUsers: List,
   invitesFromServers: List,
+  /** Members of these may; the bot sees who they are once it has been invited into the space itself, by anybody. */
+  invitesFromSpaces: List,
   invitesToRooms: List,
   /** Rooms by id in which plain questions are answered though nobody called the bot. */
   listensIn: List,

@@ -67,6 +67,15 @@ const creation: Route = (world, _request, room = '') => {
   return made ? ok(made.event.content) : refusal(404, 'M_NOT_FOUND')
 }
 
+/** Told to those who are in the room. */
+const joinedMembers: Route = (world, _request, room = '') => {
+  if (world.standing.get(room)?.how !== 'join') return refusal(403, 'M_FORBIDDEN')
+  const members = world.entries.filter((entry) => entry.room === room && entry.event.type === 'm.room.member')
+  const last = new Map(members.map(({ event }) => [event.state_key, event.content['membership']]))
+  const joined = [...last].filter(([, membership]) => membership === 'join').map(([user]) => [user, {}])
+  return ok({ joined: Object.fromEntries(joined) })
+}
+
 const syncFiltered: Route = (world, request) => {
   const told = request.query.get('filter') ?? ''
   return sync(world, request, told.startsWith('{') ? JSON.parse(told) : filters[Number(told)])
@@ -87,6 +96,7 @@ const routes: readonly (readonly [method: string, path: RegExp, route: Route])[]
   ['GET', /^\/rooms\/([^/]+)\/messages$/u, (world, request, room = '') => messages(world, room, request)],
   ['GET', /^\/rooms\/([^/]+)\/event\/(.+)$/u, event],
   ['GET', /^\/rooms\/([^/]+)\/state\/m\.room\.create/u, creation],
+  ['GET', /^\/rooms\/([^/]+)\/joined_members$/u, joinedMembers],
   ['POST', /^\/upload$/u, () => ok({ content_uri: 'mxc://marlpit.test/picture' })],
   [
     'POST',

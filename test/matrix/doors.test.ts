@@ -57,6 +57,28 @@ test('invited by a stranger, it declines and says who may', async ({ yard }) => 
   await yard.until(() => standing(yard, other) === 'join')
 })
 
+test('members of a named space may invite once the bot is in the space; it says nothing there', async ({ yard }) => {
+  const space = yard.home.world.makeRoom([wren])
+  const bot = await yard.ready({
+    HENWIFE_MATRIX_INVITES_FROM_SERVERS: 'elsewhere.test',
+    HENWIFE_MATRIX_INVITES_FROM_SPACES: space,
+  })
+  const early = yard.home.world.makeRoom([wren])
+  yard.home.world.invite(early, wren)
+  await yard.until(() => standing(yard, early) === 'leave')
+  await bot.says('could not see who is in a space')
+  const reason = yard.home.asked.find(({ path }) => path.endsWith('/leave'))?.body['reason']
+  expect(reason).toContain(`members of ${space}`)
+  yard.home.world.invite(space, finch)
+  await yard.until(() => standing(yard, space) === 'join')
+  const [ofMember, ofStranger] = [yard.home.world.makeRoom([wren]), yard.home.world.makeRoom([finch])]
+  yard.home.world.invite(ofMember, wren)
+  yard.home.world.invite(ofStranger, finch)
+  await yard.until(() => standing(yard, ofMember) === 'join' && standing(yard, ofStranger) === 'leave')
+  await yard.until(() => hellos(yard, ofMember) === 1)
+  expect(hellos(yard, space)).toBe(0)
+})
+
 const moveTo = (yard: Yard, from: string, to: string, by = wren): string =>
   yard.home.world.add(from, {
     type: 'm.room.tombstone',

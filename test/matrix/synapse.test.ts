@@ -1,7 +1,7 @@
 // test/matrix/synapse.test.ts: the bot against a real homeserver (Synapse), asked by real accounts. Runs where test/tools/synapse.sh has been run.
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { pythons, startNio } from './with/otherClient.ts'
-import type { Person, Seen } from './with/person.ts'
+import { comesIn, type Person, type Seen } from './with/person.ts'
 import { isInstalled, openScene, type Scene } from './with/scene.ts'
 
 test('the chat server to test against is there', () => {
@@ -122,4 +122,25 @@ describe.skipIf(!isInstalled)('with Synapse', { timeout: 120_000 }, () => {
       }
     },
   )
+
+  test('members of a named space may invite it, and nobody else', async () => {
+    const made = await wren.client.createRoom({ creation_content: { type: 'm.space' }, invite: [finch.id] })
+    const space = made.room_id
+    await scene.bot().stop('SIGTERM')
+    await scene.start({
+      HENWIFE_MATRIX_INVITES_FROM_SERVERS: 'elsewhere.test',
+      HENWIFE_MATRIX_INVITES_FROM_SPACES: space,
+    })
+    await wren.client.invite(space, scene.hen.user)
+    await comesIn(wren, space, scene.hen.user)
+    const stranger = await finch.makeRoom({ invite: [scene.hen.user] }) // finch is only invited into the space
+    await expect
+      .poll(() => finch.client.getStateEvent(stranger, 'm.room.member', scene.hen.user), { timeout: 45_000 })
+      .toMatchObject({ membership: 'leave', reason: expect.stringContaining(`members of ${space}`) })
+    await finch.client.joinRoom(space)
+    const room = await finch.makeRoom({ invite: [scene.hen.user] })
+    await comesIn(finch, room, scene.hen.user)
+    await finch.sees((seen) => seen.find((one) => one.room === room && wordsOf(one) === 'hello'))
+    expect(wren.seen.filter((one) => one.room === space && wordsOf(one) === 'hello')).toEqual([])
+  })
 })

@@ -13,6 +13,8 @@ export type DoorWire = {
   readonly leave: (room: string, reason: string) => Promise<void>
   /** The event that made the room, as far as the bot may see it. */
   readonly creation: (room: string) => Promise<unknown>
+  /** Who is in a room or space that the bot is in. */
+  readonly members: (room: string) => Promise<readonly string[]>
 }
 
 export type Invitation = {
@@ -51,12 +53,13 @@ export function invitationIn(room: string, data: unknown, me: string): Invitatio
 
 const serverOf = (id: string): string => id.slice(id.indexOf(':') + 1)
 
-export const mayInvite = (config: MatrixConfig, person: string): boolean =>
+const isNamed = (config: MatrixConfig, person: string): boolean =>
   config.invitesFromUsers.includes(person) || config.invitesFromServers.includes(serverOf(person))
 
 const whoMay = (config: MatrixConfig): readonly string[] => [
   ...config.invitesFromUsers,
   ...config.invitesFromServers.map((server) => `members of ${server}`),
+  ...config.invitesFromSpaces.map((space) => `members of ${space}`),
 ]
 
 export type Doors = {
@@ -77,22 +80,41 @@ export function doorsOf(config: MatrixConfig, store: Store, wire: DoorWire, log:
       return false
     }
   }
+  const isMember = async (space: string, person: string): Promise<boolean> => {
+    try {
+      return (await wire.members(space)).includes(person)
+    } catch (error) {
+      log.warn({ room: hashed(space), error }, 'could not see who is in a space: invite the bot there')
+      return false
+    }
+  }
+  const mayInvite = async (person: string): Promise<boolean> => {
+    if (isNamed(config, person)) return true
+    const found = await Promise.all(config.invitesFromSpaces.map((space) => isMember(space, person)))
+    return found.includes(true)
+  }
+  const open: readonly string[] = [...config.invitesToRooms, ...config.invitesFromSpaces]
   return {
     answer: async ({ room, from, isEncrypted, follows }) => {
-      const isAllowed = mayInvite(config, from) || config.invitesToRooms.includes(room)
+      const isAllowed = open.includes(room) || (await mayInvite(from))
       if (!isAllowed || (isEncrypted && !config.encryption)) {
         const reason = isAllowed ? invitedToEncrypted : invitedByStranger(whoMay(config))
         await survived('refused an invitation', room, () => wire.leave(room, reason))
         return
       }
       const isMove = follows !== undefined && store.rooms.of(follows) !== undefined
-      store.rooms.set(room, { inviter: from, ...(isMove ? { greeted: true, was: lineage(store.rooms, follows) } : {}) })
+      const isSpace = config.invitesFromSpaces.includes(room) // nobody talks there
+      store.rooms.set(room, {
+        inviter: from,
+        ...(isSpace || isMove ? { greeted: true } : {}),
+        ...(isMove ? { was: lineage(store.rooms, follows) } : {}),
+      })
       const isIn = await survived('came into a room', room, () => wire.join(room, [serverOf(from)]))
       if (!isIn) store.rooms.forgetRoom(room)
     },
     follow: async (from, to, saidBy) => {
       const line = lineage(store.rooms, from)
-      const isAllowed = mayInvite(config, saidBy) || line.some((room) => config.invitesToRooms.includes(room))
+      const isAllowed = line.some((room) => open.includes(room)) || (await mayInvite(saidBy))
       if (!isAllowed) return log.warn({ room: hashed(from) }, 'room moved on the word of somebody who may not invite')
       const before = store.rooms.of(from)
       store.rooms.set(to, { inviter: before?.inviter, greeted: true, was: line })

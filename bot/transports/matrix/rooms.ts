@@ -64,5 +64,6 @@ export function doorWireOf(client: MatrixClient): DoorWire {
       await post(room, 'forget', {})
     },
     creation: (room) => client.http.authedRequest(Method.Get, `/rooms/${part(room)}/state/m.room.create`),
+    members: async (room) => Object.keys((await client.getJoinedRoomMembers(room)).joined),
   }
 }
