@@ -435,6 +435,8 @@ const asFeathering = (token: Token, at: number, all: readonly Token[]): Token =>
 /** "a chick with a naked neck": a feature there, and no breed. */
 function asFeature(token: Token, at: number, all: readonly Token[]): Token {
   if (token.type === 'line') return asComb(token, at, all)
+  if (token.type === 'colour' && reddens.test(token.word) && isFace(all[at + 1]))
+    return { ...spotOnly(token), type: 'unknown' }
   const comb =
     token.type === 'unknown' && (all[at - 1]?.type === 'number' || isOfCombs(all, at)) ? combs[token.word] : undefined
   if (comb !== undefined) return { ...spotOnly(token), type: 'trait', trait: comb }
@@ -444,6 +446,10 @@ function asFeature(token: Token, at: number, all: readonly Token[]): Token {
   const { said, word, end, gap } = token
   return described ? { type: 'trait', trait: 'naked neck', said, word, at: token.at, end, gap } : token
 }
+
+/** "a red comb": how old it is, and no colour of the bird. */
+const reddens = /^(?:red|bright red|pale|pink)$/u
+const isFace = (token: Token | undefined): boolean => /^(?:combs?|wattles?|face|faces)$/u.test(token?.word ?? '')
 
 /** "a rose comb cock ..., all 13 babies are rose": where combs are spoken of, the word by itself is one. */
 const isOfCombs = (all: readonly Token[], at: number): boolean =>

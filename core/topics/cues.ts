@@ -25,8 +25,18 @@ function fits(part: string, word: string | undefined): boolean {
   return part.length > 3 ? word.startsWith(part) : word === part || word === `${part}s`
 }
 
+/** Words among which all stems of a cue must stand: in a long message they would else be picked up from anywhere. */
+const together = 16
+
 /** Each stem takes a word of its own, so that 'frizzle frizzle' wants the word twice. */
 export function occurs(cue: readonly string[], words: readonly string[]): boolean {
+  const last = Math.max(0, words.length - together)
+  for (let from = 0; from <= last; from += together / 2)
+    if (standsIn(cue, words.slice(Math.min(from, last), from + together))) return true
+  return last % (together / 2) !== 0 && standsIn(cue, words.slice(last))
+}
+
+function standsIn(cue: readonly string[], words: readonly string[]): boolean {
   const taken = new Set<number>()
   return cue.every((stem) => {
     const parts = stem.split('_')

@@ -117,6 +117,13 @@ export function topicOf(reading: Reading): LinesQuestion['topic'] | undefined {
     reading.words.some((word) => /^(?:cull|culling|replace|replacing|retire)$/u.test(word))
   )
     return 'keep-until'
+  const isKeep = // "cost of keeping 6 hens a month", "what do six hens cost me a week"
+    has('cost') &&
+    (scene.aspects.includes('feed') ||
+      /\b(?:keep|keeping|feed|feeding|upkeep|run)\b|\b(?:a|per|each|every) (?:day|week|month)\b/u.test(
+        reading.words.join(' '),
+      ))
+  if (hens && !cocks && !mated && isKeep && !has('keepUntil', 'buyOrHatch')) return 'feed-cost'
   if (
     hens &&
     !cocks &&
