@@ -146,7 +146,14 @@ function looksLine(cases: readonly Case[], aspects: readonly Aspect[]): string |
       `All grow up ${plain}; not sexable at hatch.`,
     )
   const [cocks, hens] = [one.cockerels, one.pullets].map((kinds) => sharesBy(kinds, mainly))
-  if (!asked || others.length > 0 || cocks!.length > 1 || hens!.length > 1) return undefined
+  if (others.length > 0 || cocks!.length > 1 || hens!.length > 1) return undefined
+  const [cock, hen] = [cocks![0]![0], hens![0]![0]].map((look) => look.split(',')[0]!)
+  if (!asked && one.sexing.verdict === 'no' && cock === hen)
+    return fitting(
+      `All grow up ${cock}; not sexable at hatch: ${one.sexing.why}.`,
+      `All grow up ${cock}; not sexable at hatch.`,
+    )
+  if (!asked) return undefined
   const sexed =
     one.sexing.verdict === 'no' ? 'not sexable at hatch' : `sexable at hatch by ${one.sexing.signs[0]?.sign}`
   const line = `Cockerels grow up ${cocks![0]![0]}, pullets ${hens![0]![0]}; ${sexed}.`

@@ -15,6 +15,9 @@ const summary = (sire: string, dam: string, ...aspects: readonly Aspect[]): stri
 test('splash on black gives blue alone, and that is said first', () => {
   expect(summary('Splash bird', 'Black bird')).toMatch(/^All grow up blue; not sexable at hatch: /u)
 })
+test('one ground colour is told first though cocks and hens are edged otherwise', () => {
+  expect(summary('Splash Andalusian', 'Black Andalusian')).toMatch(/^All grow up blue; not sexable at hatch/u)
+})
 test('asked how they look, the looks stand before the sexing', () => {
   expect(summary('Rhode Island Red', 'Barred Plymouth Rock', 'adults')).toBe(
     'Cockerels grow up black-and-white barred, pullets black; sexable at hatch by head spot.',
