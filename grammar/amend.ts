@@ -111,6 +111,33 @@ export function crossedLines(tokens: readonly Token[]): readonly Token[] {
   )
 }
 
+/** "back to his mother's breed (Delaware)", "an Olive Egger hen's daughters with a Leghorn dad": the breed itself, and the hen. */
+export function ofParents(tokens: readonly Token[]): readonly Token[] {
+  const isParent = (token: Token | undefined): boolean =>
+    (token?.type === 'cock' || token?.type === 'hen') && token.word.endsWith('s')
+  const isOwner = (token: Token | undefined): boolean => token?.type === 'his' || token?.type === 'her'
+  const isKind = (token: Token | undefined): boolean => /^(?:breed|kind|colou?r|variety)$/u.test(token?.word ?? '')
+  const fathered = tokens.some((token) => token.type === 'cock' && token.parent && !token.many)
+  return tokens.filter((token, at) => {
+    const [before, after] = [tokens[at - 1], tokens[at + 1]]
+    if (isOwner(token)) return !(isParent(after) && isKind(tokens[at + 2]) && isNamed(tokens, at + 3))
+    if (isParent(token)) return !(isOwner(before) && isKind(after) && isNamed(tokens, at + 2))
+    if (isKind(token)) return !(isOwner(tokens[at - 2]) && isParent(before) && isNamed(tokens, at + 1))
+    if (token.type === 'open' || token.type === 'close') {
+      const from = tokens.slice(0, at).findLastIndex(isKind)
+      return !(from >= 2 && at - from <= 5 && isOwner(tokens[from - 2]) && isParent(tokens[from - 1]))
+    }
+    const ofHen = before !== undefined && /['’]s$/u.test(before.said) && (before.type === 'hen' || isName(before))
+    const young = token.type === 'kin' && (token.kin === 'daughter' || token.kin === 'son')
+    const mated = tokens.slice(at + 1, at + 4).some(({ type }) => type === 'over')
+    return !(young && ofHen && fathered && mated)
+  })
+}
+/** A name stands there, in brackets or behind a comma. */
+const isNamed = (tokens: readonly Token[], at: number): boolean =>
+  tokens.slice(at, at + 3).some(({ type }, i, near) => ofName.has(type) && near.slice(0, i).every(isPunctuation))
+const isPunctuation = ({ type }: Token): boolean => ['open', 'comma', 'filler', 'is'].includes(type)
+
 const gave = /^(?:gave|gives|give|threw|throws|produced|produces|hatched|had|made|keeps?|got)$/u
 /** "my Scots Dumpy pair gave ...": both parents are of that kind. */
 export function pairedKind(tokens: readonly Token[]): readonly Token[] {

@@ -6,6 +6,7 @@ import {
   breedingOn,
   crossedLines,
   handedOn,
+  ofParents,
   pairedKind,
   partedParents,
   unshouted,
@@ -83,7 +84,9 @@ const asVerb = (token: Token, at: number, tokens: readonly Token[]): Token =>
     ? { ...token, type: 'unknown' }
     : isHowMany(at, tokens)
       ? { ...token, type: 'aspect', aspect: 'shares' }
-      : token
+      : isToldApart(at, tokens)
+        ? { ...token, type: 'aspect', aspect: 'sexing' }
+        : token
 const isSplitOfChicks = (at: number, tokens: readonly Token[]): boolean =>
   /^splits?$/u.test(tokens[at]!.word) &&
   tokens.slice(Math.max(0, at - 3), at).some(({ type, word }) => type === 'chick' || word === 'they') &&
@@ -104,6 +107,21 @@ const isHowMany = (at: number, tokens: readonly Token[]): boolean =>
   tokens[at]!.word === 'many' &&
   tokens[at - 1]?.word === 'how' &&
   [tokens[at + 1], tokens[at - 2]].some((near) => near?.type === 'trait' || near?.type === 'colour')
+
+/** "tell Cuckoo Marans chicks apart": which sex each of them is. */
+function isToldApart(at: number, tokens: readonly Token[]): boolean {
+  const from = tokens.slice(0, at).findLastIndex(({ word }) => /^(?:tell|telling|told)$/u.test(word))
+  const between = tokens.slice(from + 1, at)
+  const birds: ReadonlySet<string> = new Set(['breed', 'family'])
+  return (
+    tokens[at]!.word === 'apart' &&
+    from >= 0 &&
+    between.length <= 6 &&
+    between.some(({ type, word }) => type === 'chick' || /^day[- ]olds?$/u.test(word) || birds.has(type)) &&
+    !between.some(({ type }) => type === 'and' || type === 'stop') &&
+    tokens[at + 1]?.word !== 'from'
+  )
+}
 
 /** "B/b+ not B/B": genes that the bird has not, beside those it has. */
 function isDenied(tokens: readonly Token[], at: number): boolean {
@@ -309,7 +327,7 @@ export function readingOf(message: string): Reading {
   const text = excerpt(message)
   const { tokens: written, corrections } = typed(unshouted(tokensOf(text, mostTokens)))
   const tokens = handedOn(
-    bredCockerel(breedingOn(pairedKind(partedParents(crossedLines(withoutRejected(amended(written))))))),
+    bredCockerel(breedingOn(pairedKind(partedParents(crossedLines(withoutRejected(ofParents(amended(written)))))))),
   ).map(asVerb)
   const clauses = parsed(worthReading(clausesOf(tokens)))
   const words = tokens.slice(0, mostWords).flatMap(({ word }) => word.split(' '))

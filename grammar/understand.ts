@@ -34,6 +34,7 @@ import {
   readKin,
   readKinMated,
   readNotPure,
+  readOddChick,
   readPureSexing,
   readSexing,
   readSexLuck,
@@ -50,7 +51,7 @@ import { readLinked } from './read/linked.ts'
 import { isToldPair, pairsIn } from './read/pairs.ts'
 import { readParents } from './read/parents.ts'
 import { readPartners } from './read/partners.ts'
-import { readSexLinkCock } from './read/sexLinkCock.ts'
+import { readSexLinkCock, readSexLinkHens } from './read/sexLinkCock.ts'
 import type { Context } from './context.ts'
 import type { Reader } from './read/common.ts'
 import type { Question } from '../core/question.ts'
@@ -78,7 +79,7 @@ const asksLeave = (reading: Reading): boolean =>
 
 const readNoiseUnlessMated: Reader = (reading, context) => (isMated(reading) ? undefined : readNoise(reading, context))
 const readHearsayUnlessMated: Reader = (reading, context) =>
-  isMated(reading) ? undefined : readHearsay(reading, context)
+  isMated(reading) || (reading.has('carry') && reading.has('test')) ? undefined : readHearsay(reading, context)
 
 /** A follow-up with nothing before it. */
 const readDangling: Reader = (reading) => (isDangling(reading) ? readContextMissing(reading) : undefined)
@@ -145,6 +146,7 @@ const readers: readonly Reader[] = [
   readHalves,
   readSexLuck,
   readSexLinkCock,
+  readSexLinkHens,
   readFirmPartners,
   readBasket,
   readLines,
@@ -160,6 +162,7 @@ const readers: readonly Reader[] = [
   readBestBreed,
   readFirstCross,
   readAutosomal,
+  readOddChick,
   readTopicUnlessMated,
   readCarrying,
   readTopicOfPair,

@@ -60,7 +60,10 @@ const goalOfAspect: Partial<Readonly<Record<Aspect, Goal>>> = {
 
 /** "want olive eggers", "for red sexlinks": a named hybrid that is to be made. */
 export const isProduct = (bird: Bird): boolean =>
-  isHybrid(bird) && !bird.saidOf.parts.some(({ type }) => ['generation', 'cock', 'hen', 'number', 'my'].includes(type))
+  isHybrid(bird) &&
+  !bird.saidOf.parts.some(
+    ({ type, word }) => ['generation', 'cock', 'hen', 'number', 'my'].includes(type) && word !== 'me', // "give me olive layers"
+  )
 const goalOfName: Readonly<Record<string, Goal>> = {
   'Olive Egger': 'olive-eggs',
   'Blue-egg layer': 'blue-eggs',

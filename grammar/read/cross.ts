@@ -241,6 +241,10 @@ const onlyOfDaughters = (reading: Reading): boolean => {
 /** Wings and forms do not hang on the colour. */
 const isOfForm = (reading: Reading): boolean =>
   reading.has('wing') || (reading.tokens.some(({ type }) => type === 'trait') && !aspectsOf(reading).includes('sexing'))
+/** An Olive Egger put to a Marans: bred on for the shell, which no colour of the Marans changes. */
+const isForShells = ({ sire, dam }: Pair, reading: Reading): boolean =>
+  [sire, dam].some(({ ref }) => ref.breed === 'Olive Egger') &&
+  aspectsOf(reading).every((aspect) => isShareOrShell(aspect) || aspect === 'chicks')
 /** Who writes genes knows his bird. */
 const knowsGenes = ({ sire, dam }: Pair): boolean => [sire, dam].some(({ ref }) => ref.genotype !== undefined)
 
@@ -251,7 +255,11 @@ const isChain = ({ sire, dam }: Pair): boolean =>
 /** "F2 of Legbar x Marans", "... now brother to sister": the young of that mating, put to each other. */
 const isSecondGeneration = (reading: Reading, pairs: readonly Pair[]): boolean =>
   pairs.length === 1 &&
-  (isOfSecond(reading) || putsKinTogether(reading) || putsThemTogether(reading, pairs) || putsToOwnKin(reading)) &&
+  (isOfSecond(reading) ||
+    putsKinTogether(reading) ||
+    matesSiblings(reading) ||
+    putsThemTogether(reading, pairs) ||
+    putsToOwnKin(reading)) &&
   pairs.every(({ sire, dam, by }) => by !== 'nothing' && !sire.ref.cross && !dam.ref.cross)
 const isOfSecond = ({ tokens }: Reading): boolean =>
   tokens.some((token, i) => {
@@ -287,6 +295,11 @@ const putsKinTogether = ({ scene, words }: Reading): boolean =>
     [...sires, ...dams].every(({ saidOf, named }) => !named && saidOf.parts.some((part) => part.type === 'kin')),
   ) &&
   words.some((word) => /^(?:brothers?|sisters?|siblings?|sibs?)$/u.test(word))
+/** "F1 cross of A x B, then siblings together". */
+const matesSiblings = ({ words }: Reading): boolean =>
+  /\b(?:(?:siblings?|sibs?|brothers? (?:and|to|x|with|on|over) (?:his |the )?sisters?|sisters? (?:and|to|x|with) brothers?) (?:together|mated|crossed|bred|mating)|(?:then|and|now) (?:mate|breed|cross|put|pair)(?: up)? (?:the |two )?(?:f1s?|siblings|sibs)\b)/u.test(
+    words.join(' '),
+  )
 const bredTogether = (pair: Pair): Pair => {
   const ref: BirdRef = { cross: { sire: pair.sire.ref, dam: pair.dam.ref } }
   return { sire: { ...pair.sire, ref, others: [] }, dam: { ...pair.dam, ref, others: [] }, by: 'sex' }
@@ -347,7 +360,8 @@ export const readCross: Reader = (reading) => {
     if (only.by === 'nothing' && asksWay(reading)) return crossOf([only, swapped(only)], reading)
     if (only.by === 'nothing' && onlyOfDaughters(reading)) return crossOf([{ ...only, by: 'order' }], reading)
     if (only.by === 'nothing') return whichIsMale(only, reading)
-    if (onlyOfDaughters(reading) || knowsGenes(only) || isOfForm(reading)) return crossOf(pairs, reading)
+    if (onlyOfDaughters(reading) || knowsGenes(only) || isOfForm(reading) || isForShells(only, reading))
+      return crossOf(pairs, reading)
     return whichVariety(ofOneBreed(only), reading) ?? crossOf(pairs, reading)
   }
   if (pairs.some(isChain))

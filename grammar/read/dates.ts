@@ -63,8 +63,9 @@ export function dateIn(words: readonly string[], text: string, today: string | u
     if (month < 0) continue
     const before = words[i - 1] === 'of' ? words[i - 2] : words[i - 1]
     const day = dayOf(words[i + 1]) ?? dayOf(/^(?:st|nd|rd|th)$/u.test(before ?? '') ? words[i - 2] : before)
+    const by = /^(?:by|before)$/u.test(words[i - 1] ?? '') ? 1 : undefined // "by April"
     const year = Number(/^20\d\d$/u.exec(words[i + 2] ?? words[i + 1] ?? '')?.[0])
-    const found = day === undefined ? undefined : dated(month, day, today, year || undefined)
+    const found = (day ?? by) === undefined ? undefined : dated(month, day ?? by!, today, year || undefined)
     if (found !== undefined) return found
   }
   return relative(words, today)

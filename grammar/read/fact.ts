@@ -41,7 +41,7 @@ function matedIn(reading: Reading): Pick<FactQuestion, 'mating'> {
 const factOf = (reading: Reading, topic: string, birds: readonly Bird[], locus?: string): FactQuestion => ({
   kind: 'fact',
   topic,
-  birds: refsOf(birds).slice(0, 6),
+  birds: refsOf(asksCarried(reading) ? birds.map(asNamed) : birds).slice(0, 6),
   ...matedIn(reading),
   ...(locus === undefined ? {} : { locus }),
   ...(topic === 'bird' ? ofBird(reading) : {}),
@@ -323,6 +323,29 @@ export const readAutosomal: Reader = (reading) => {
     : undefined
 }
 
+const threw = /^(?:gave|give|gives|threw|throws|throw|produced|produces|hatched|had|made|got|popped|dropped)$/u
+/** "my White Silkie threw a black chick", "2 Blue Orps gave a black one": what of the breed's own colour that comes of. */
+export const readOddChick: Reader = (reading) => {
+  const { tokens } = reading
+  const [bird, ...others] = birdsIn(reading)
+  const breed = bird?.ref.breed === undefined ? undefined : breedNamed(bird.ref.breed)
+  const at = tokens.findIndex(
+    (token, i) => token.type === 'colour' && (tokens[i + 1]?.type === 'chick' || /\bones?\b/u.test(token.word)),
+  )
+  const chick = tokens[at]
+  if (!bird || !breed || others.length > 0 || chick?.type !== 'colour') return undefined
+  const isThrown = tokens.slice(Math.max(0, at - 5), at).some(({ word }) => threw.test(word))
+  const own = breed.name.toLowerCase().split(' ')
+  if (!isThrown || chick.at < bird.saidOf.at || own.includes(chick.colour) || isToldPair(reading)) return undefined
+  const topic =
+    own.includes('blue') || own.includes('splash')
+      ? 'blue'
+      : own.includes('white') && breed.family !== 'described'
+        ? 'recessive-white'
+        : ''
+  return topic === '' || reading.has('carry') ? undefined : factOf(reading, topic, [bird])
+}
+
 /** Splits and carriers in general: what shows them, who can be one, how to test. */
 export const readCarrying: Reader = (reading) => {
   const { has, tokens, words } = reading
@@ -514,11 +537,24 @@ const isHalfACross = (reading: Reading): boolean =>
     ['family', 'sexlink', 'chick', 'cock', 'hen', 'filler', 'stop', 'my'].includes(type),
   )
 
+/** "my roo and the speckled hen, chicks?": the young of two are asked for, and one of them is of no breed. */
+const isBesideUnnamed = (reading: Reading): boolean => {
+  const { scene, tokens } = reading
+  const [only, ...others] = birdsIn(reading)
+  return (
+    only?.sex !== undefined &&
+    others.length === 0 &&
+    scene.birds.some(({ sex, named }) => !named && sex !== undefined && sex !== only.sex) &&
+    tokens.some(({ type }) => type === 'and' || type === 'plus' || type === 'over') &&
+    (tokens.some(({ type }) => type === 'chick') || scene.aspects.includes('chicks'))
+  )
+}
+
 /** Something is asked of the bird itself, not of what to put it to, nor of "that". */
 const isAboutBird = (reading: Reading, locus: string | undefined): boolean => {
   const { has, scene, tokens, words } = reading
   if (scene.aspects.includes('welfare') || (has('outcome') && tokens.some(({ type }) => type === 'colour'))) return true
-  if (isVague(reading) || isHalfACross(reading)) return false
+  if (isVague(reading) || isHalfACross(reading) || isBesideUnnamed(reading)) return false
   if (
     tokens.some(({ type }) => type === 'cross' || type === 'over') &&
     !birdsIn(reading).some(isHybrid) &&
@@ -537,10 +573,16 @@ const isAboutBird = (reading: Reading, locus: string | undefined): boolean => {
   )
 }
 
+/** "by the spot like Barred Rocks": a breed named for a likeness. */
+const isLikened = ({ saidOf }: Bird, { tokens }: Reading): boolean =>
+  /^(?:like|as|same as)$/u.test(tokens.findLast(({ at }) => at < nameAt(saidOf))?.word ?? '')
+const nameAt = ({ parts, at }: Bird['saidOf']): number =>
+  parts.find(({ type }) => type === 'breed' || type === 'family')?.at ?? at
+
 /** "can you sex Barnevelder chicks", "are Legbars autosexing": the breed mated to itself. */
 export const readPureSexing: Reader = (reading): CrossQuestion | undefined => {
   const { scene, words } = reading
-  const [bird, ...others] = birdsIn(reading)
+  const [bird, ...others] = birdsIn(reading).filter((one, at) => at === 0 || !isLikened(one, reading))
   const autosexing = words.some((word) => word.startsWith('autosex'))
   const young = /\b(?:hatch|hatched|hatching|shell|born|day old|day olds|dry)\b/u.test(words.join(' '))
   const older = words.some(
@@ -589,6 +631,15 @@ function groundIn({ tokens }: Reading): string | undefined {
   )
   const [only, ...others] = found
   return only === undefined || others.length > 0 ? undefined : grounds[only]
+}
+
+/** "do New Hampshires carry gold": asked, and so not taken for told. */
+const asksCarried = ({ words, tokens }: Reading): boolean =>
+  /^(?:do|does|can|could|is|are|would|will)$/u.test(words[0] ?? '') && !tokens.some(({ type }) => type === 'gene')
+const asNamed = (bird: Bird): Bird => {
+  if (bird.saidOf.carried.length === 0) return bird
+  const { genotype: _, ...ref } = bird.ref
+  return { ...bird, ref }
 }
 
 /** "buff orp.. s+/s+ ?", "do White Wyandottes carry recessive white": one bird, and a gene of it. */

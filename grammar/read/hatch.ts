@@ -144,7 +144,7 @@ function topicOf(reading: Reading, today: string | undefined): HatchQuestion['to
   const loose = eggs === undefined && pairsIn(reading).length === 0 && !has('carry', 'shipped')
   if ((has('sexRatio') || reading.words.includes('all') || loose) && has('odds') && sexesCounted(reading))
     return 'sex-ratio'
-  if (isOfDays(reading, today)) return 'dates'
+  if (isOfDays(reading, today) || isLayDay(reading)) return 'dates'
   if (isOfLaying(reading)) return undefined
   if (has('manyEggs') && (has('set', 'hatch', 'shipped') || pullets !== undefined) && !has('years'))
     return 'eggs-to-set'
@@ -198,11 +198,15 @@ function numbers(reading: Reading, topic: HatchQuestion['topic']): Partial<Hatch
   }
 }
 
+const asksDay =
+  /\b(?:(?:what|which) (?:day|date)|when (?:do|will|should|are|is|to|can)|how (?:long|many days)|due|lockdown|candl\w*)\b/u
 /** "can I sex them, how many eggs": what the daughters lay, and nothing of setting. "i set 22 eggs, what am i looking for": how to tell the chicks. */
 function isOfCross(reading: Reading, topic: HatchQuestion['topic']): boolean {
   const { has, scene } = reading
   const pairs = pairsIn(reading)
-  if (!pairs.some(({ by }) => by !== 'nothing') || (topic !== 'eggs-to-set' && topic !== 'pullets-from')) return false
+  if (!pairs.some(({ by }) => by !== 'nothing')) return false
+  if (topic === 'dates') return scene.aspects.includes('sexing') && !asksDay.test(reading.words.join(' '))
+  if (topic !== 'eggs-to-set' && topic !== 'pullets-from') return false
   const others = scene.aspects.some((aspect) => aspect !== 'eggs' && aspect !== 'shares') || scene.goals.length > 0
   if (topic === 'eggs-to-set')
     return (pairs.length > 1 && others) || (!has('set', 'shipped') && numberBefore(reading, isPullet) === undefined)
@@ -232,6 +236,13 @@ const isHatchDay = ({ words }: Reading): boolean => {
   )
 }
 
+/** "when to set so the pullets lay by April": the first eggs are counted back from, at the later usual age. */
+const isLayDay = ({ words }: Reading): boolean =>
+  /\b(?:when|what (?:day|month|date)|which month|how early|how late)\b.*\b(?:set|start|hatch|incubat\w*|have chicks)\b.*\b(?:lay|laying|eggs?|layers)\b.*\b(?:by|before)\b/u.test(
+    words.slice(0, 60).join(' '),
+  )
+const untilLaying = incubation + 24 * 7
+
 export const readHatch: Reader = (reading, context: Context) => {
   const topic = topicOf(reading, context.today)
   if (topic === undefined || isOfCross(reading, topic)) return undefined
@@ -242,7 +253,10 @@ export const readHatch: Reader = (reading, context: Context) => {
     topic === 'dates' || topic === 'eggs-to-set' || topic === 'pullets-from'
       ? dateIn(reading.words, reading.text, context.today)
       : undefined
-  const setOn = told !== undefined && isHatchDay(reading) ? daysBefore(told, incubation) : told
+  const back = isLayDay(reading) ? untilLaying : isHatchDay(reading) ? incubation : 0
+  const counted = told === undefined ? undefined : daysBefore(told, back)
+  const isGone = back > incubation && counted !== undefined && context.today !== undefined && counted < context.today
+  const setOn = isGone ? undefined : counted // too late for that year: the days alone are told
   return {
     kind: 'hatch',
     topic,

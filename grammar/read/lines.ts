@@ -160,6 +160,11 @@ export function topicOf(reading: Reading): LinesQuestion['topic'] | undefined {
       (has('feedCost') && weeksIn(reading) !== undefined))
   )
     return 'cockerel-cost'
+  const spendsNothing =
+    !has('feedCost', 'cost', 'keepUntil') &&
+    !scene.aspects.includes('feed') &&
+    !tokens.some(({ type }) => type === 'money')
+  if (spendsNothing && isChoice(reading)) return 'compare'
   const forMeat = scene.goals.includes('meat') && tokens.some(({ type }) => type === 'cock')
   if (forMeat && !mated && has('keepUntil', 'feedCost', 'cost', 'money') && tellsPrice(reading)) return 'cockerel-cost'
   if (
@@ -204,10 +209,12 @@ export function topicOf(reading: Reading): LinesQuestion['topic'] | undefined {
 }
 
 /** Something is for sale, or sought: nothing is asked of the bot. */
-export const isAdvert = ({ has, asks, words }: Reading): boolean => {
+export const isAdvert = (reading: Reading): boolean => {
+  const { has, asks, words } = reading
   const quiet = !asks && !has('question')
   const sought = words.some((word) => /^(?:best|better|most|least|cheapest|which|what)$/u.test(word))
-  const sale = (has('offTopic') || words.some((word) => /^(?:sold|selling|sale)$/u.test(word))) && !sought
+  const sale =
+    (has('offTopic') || words.some((word) => /^(?:sold|selling|sale)$/u.test(word))) && !sought && !isChoice(reading)
   return (has('offTopic') && words.some((word) => word === 'anyone' || word === 'anybody')) || (quiet && sale)
 }
 

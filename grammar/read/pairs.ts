@@ -153,6 +153,10 @@ const isOneName = ([one, other]: readonly Bird[], tokens: Reading['tokens']): bo
   tokens.some(({ type, at }) => type === 'slash' && at >= one.saidOf.end && at < other.saidOf.at + 1) &&
   other.saidOf.at - one.saidOf.end <= 4
 
+/** "two Barred Rocks": beside a cock, and other hens. */
+const isFlock = ({ saidOf, ref }: Bird): boolean =>
+  ref.breed !== undefined && saidOf.parts.some((part) => part.type === 'number' && part.value > 1)
+
 function implied(scene: Scene, words: readonly string[], tokens: Reading['tokens']): readonly Pair[] {
   const all = scene.birds.filter(isSolid)
   const solid = all.filter((bird) => !isParentAgain(bird, all))
@@ -171,7 +175,7 @@ function implied(scene: Scene, words: readonly string[], tokens: Reading['tokens
   if (both && birds.length === 1 && birds[0]!.saidOf.parts.some(({ type }) => type === 'gene'))
     return pair(birds, birds, 'order')
   if (birds.length === 1 && isTwo(birds[0]!) && scene.aspects.includes('chicks')) return pair(birds, birds, 'order')
-  if (males.length > 0 && females.length > 0) return pair(males, females, 'sex')
+  if (males.length > 0 && females.length > 0) return pair(males, [...females, ...open.filter(isFlock)], 'sex')
   if (males.length > 0 && open.length > 0) return pair(males, open, 'sex')
   if (males.length + open.length === 0 && females.length === 2 && isOneName(females, tokens))
     return pair(females.slice(0, 1), females.slice(1), 'nothing')

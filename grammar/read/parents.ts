@@ -187,6 +187,8 @@ export const readParents: Reader = (reading) => {
   if (isToldPair(reading) && sires.length === 1 && !has('father')) return undefined
   const chicks = chicksIn(reading)
   if (sires.length + dams.length === 0 && chicks.length === 0) return undefined
+  if (sires.length * dams.length === 1 && chicks.length === 0 && reading.scene.aspects.includes('sexing'))
+    return undefined // "the ones whose eggs I set": nothing to choose
   if (sires.length + dams.length === 0 && !chick)
     return { kind: 'ask-back', missing: 'birds', options: [], birds: [], ...commonOf(reading) }
   if (

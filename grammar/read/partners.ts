@@ -252,6 +252,10 @@ export function partnersOf(reading: Reading, { own, wanted, among: named }: Soug
 const isOfCarrying = ({ own }: Sought, { has }: Reading): boolean =>
   has('carry') && own.every(({ saidOf, ref }) => saidOf.carried.length > 0 && ref.breed === undefined)
 
+/** All varieties of a breed lay one shell: their colour decides nothing. */
+const isOfShells = ({ goals, chicks }: PartnersQuestion): boolean =>
+  chicks === undefined && goals.length > 0 && goals.every((goal) => goal.endsWith('-eggs'))
+
 export const readPartners: Reader = (reading): Question | undefined => {
   const sought = soughtIn(reading)
   if (!sought || isOfCarrying(sought, reading)) return undefined
@@ -259,7 +263,7 @@ export const readPartners: Reader = (reading): Question | undefined => {
   if (fault) return { kind: 'error', fault }
   const [only] = sought.own
   const question = partnersOf(reading, sought)
-  if (sought.own.length > 1 || !only || only.others.length === 0) return question
+  if (sought.own.length > 1 || !only || only.others.length === 0 || isOfShells(question)) return question
   return {
     kind: 'ask-back',
     missing: 'variety',
