@@ -399,7 +399,21 @@ export function typed(raws: readonly Raw[]): Typed {
     gap = token.type === 'unknown' || (gap && token.type === 'filler')
     i += length
   }
-  return { tokens: tokens.map(asFeathering).map(asFeature), corrections }
+  return { tokens: tokens.map(asFeathering).map(asFeature).flatMap(withComma), corrections }
+}
+
+const beginsBird: ReadonlySet<string> = new Set(['breed', 'family', 'colour', 'line'])
+const endsBird: ReadonlySet<string> = new Set(['breed', 'family', 'hen'])
+/** "over 4 leghorns 3 BR 2 light sussex": a number parts the hens of a list. */
+function withComma(token: Token, at: number, all: readonly Token[]): readonly Token[] {
+  const parts =
+    token.type === 'number' &&
+    Number.isInteger(token.value) &&
+    endsBird.has(all[at - 1]?.type ?? '') &&
+    beginsBird.has(all[at + 1]?.type ?? '') &&
+    all.slice(Math.max(0, at - 30), at).some(({ type }) => type === 'over') &&
+    all.slice(Math.max(0, at - 30), at).some(({ type }) => type === 'number')
+  return parts ? [{ ...spotOnly(token), end: token.at, said: '', word: '', type: 'comma' }, token] : [token]
 }
 
 /** "split mo": the symbol of an allele behind a word of carrying. */

@@ -20,7 +20,7 @@ import { readCarrier, readCountedCarrier } from './read/carrier.ts'
 import { readChickCarries } from './read/chickCarries.ts'
 import { readPurity } from './read/purity.ts'
 import { readCross } from './read/cross.ts'
-import { readAdvert, readCourtesy, readIllnessOrLaw, readOffTopic } from './read/decline.ts'
+import { readAdvert, readCourtesy, readIllnessLast, readIllnessOrLaw, readOffTopic } from './read/decline.ts'
 import {
   readAutosomal,
   readBasket,
@@ -184,6 +184,7 @@ const readers: readonly Reader[] = [
   readAdvert,
   readMissing,
   readVague,
+  readIllnessLast,
   readOffTopic,
 ]
 

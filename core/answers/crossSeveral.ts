@@ -55,8 +55,13 @@ export function severalSummary(
   const verdicts = new Set(crossed.map(verdictOf))
   if (verdicts.size === 1 && crossed.length > 2 && verdicts.has('not sexable'))
     return `None of these ${crossed.length} matings can be sexed at hatch.`
+  const [sires, dams] = [0, 1].map((part) => named.map((pair) => pair.split(' on ')[part] ?? ''))
+  const oneSire = new Set(sires).size === 1 ? `${sires![0]} on ` : undefined
   return fitting(
     `${crossed.map((one, i) => `${named[i]}: ${verdictOf(one)}`).join('. ')}.`,
+    ...(oneSire === undefined
+      ? []
+      : [`${oneSire}${crossed.map((one, i) => `${dams![i]}: ${verdictOf(one)}`).join('; ')}.`]),
     `${crossed.length} matings: ${crossed.map((one, i) => `${i + 1} ${verdictOf(one)}`).join(', ')}.`,
   )
 }

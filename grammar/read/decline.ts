@@ -34,6 +34,9 @@ export const readIllnessOrLaw: Reader = (reading) => {
   return reading.has('health') && !lethal ? declineOf(reading, 'health') : undefined
 }
 
+/** Illness beside words of breeding, where nothing else was to be said of it. */
+export const readIllnessLast: Reader = (reading) => (reading.has('health') ? declineOf(reading, 'health') : undefined)
+
 /** Thanks, or a call for help, and no more. */
 export const readCourtesy: Reader = (reading) => {
   const short = reading.words.length <= 8 && !reading.scene.birds.some(isSolid) && !isToldPair(reading)
