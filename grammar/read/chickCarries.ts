@@ -2,7 +2,7 @@
 import { breedNamed, genesOf } from '../../core/breeds.ts'
 import { traitsIn } from '../bird.ts'
 import { traits } from '../words/traits.ts'
-import { flockBird } from './carrier.ts'
+import { flockBird } from './carrierShown.ts'
 import { isOf, type Trait } from './carrierKin.ts'
 import { commonOf, type Reader } from './common.ts'
 import { pairsIn } from './pairs.ts'
