@@ -138,6 +138,30 @@ const isNamed = (tokens: readonly Token[], at: number): boolean =>
   tokens.slice(at, at + 3).some(({ type }, i, near) => ofName.has(type) && near.slice(0, i).every(isPunctuation))
 const isPunctuation = ({ type }: Token): boolean => ['open', 'comma', 'filler', 'is'].includes(type)
 
+/** "pullets from Welsummer x Legbar and put them to a Legbar": the young that were just named are put to the next bird. */
+export function putOn(tokens: readonly Token[]): readonly Token[] {
+  const at = tokens.findIndex(
+    (token, i) =>
+      token.type === 'their' &&
+      /^(?:them|her|him)$/u.test(token.word) &&
+      tokens[i - 1]?.type === 'cross' &&
+      tokens[i + 1]?.type === 'over',
+  )
+  let from = at - 1
+  while (from > 0 && ['and', 'comma', 'filler', 'stop'].includes(tokens[from - 1]!.type)) from -= 1
+  let name = from
+  while (name > 0 && (isPartOfName(tokens[name - 1]!) || tokens[name - 1]!.word === 'x')) name -= 1
+  const [outOf, young] = [tokens[name - 1], tokens[name - 2]]
+  const crossed = tokens.slice(name, from).filter(({ word }) => word === 'x').length === 1
+  const isYoung = young?.type === 'hen' || young?.type === 'kin' || young?.type === 'cock'
+  if (at < 0 || from < 2 || !crossed || !isYoung || !(outOf?.type === 'outOf' || outOf?.type === 'of')) return tokens
+  const { said, word, at: place, end, gap } = tokens[at + 1]!
+  const isHen = young.type === 'hen' || (young.type === 'kin' && young.kin === 'daughter')
+  const link: Token = isHen ? { said, word, at: place, end, gap, type: 'under' } : tokens[at + 1]!
+  return [...tokens.slice(0, from), link, ...tokens.slice(at + 2)]
+}
+const isPartOfName = ({ type, word }: Token): boolean => ofName.has(type) || (type === 'filler' && /^an?$/u.test(word))
+
 const gave = /^(?:gave|gives|give|threw|throws|produced|produces|hatched|had|made|keeps?|got)$/u
 /** "my Scots Dumpy pair gave ...": both parents are of that kind. */
 export function pairedKind(tokens: readonly Token[]): readonly Token[] {
@@ -181,10 +205,11 @@ export function handedOn(tokens: readonly Token[]): readonly Token[] {
 }
 
 const weighed =
-  /^(?:meat|weigh|weighs|weight|dress|dresses|dressed|grow|grows|lbs?|kgs?|kilos?|pounds|weeks|wks|big|eat|eats|look)$/u
+  /^(?:meat|heavy|weigh|weighs|weight|dress|dresses|dressed|grow|grows|lbs?|kgs?|kilos?|pounds|weeks|wks|big|eat|eats|look)$/u
 /** "meat off a Bresse x Rock cockerel": a cockerel of that cross, and no Rock cock. */
 export function bredCockerel(tokens: readonly Token[]): readonly Token[] {
-  if (!tokens.slice(0, mostLookedAt).some(({ word }) => weighed.test(word))) return tokens
+  const isOfWeight = ({ word }: Token): boolean => word.split(' ').some((part) => weighed.test(part)) // "how big"
+  if (!tokens.slice(0, mostLookedAt).some(isOfWeight)) return tokens
   return tokens.map((token, at) => {
     if (token.type !== 'cock' || token.many || token.parent) return token
     let from = at - 1

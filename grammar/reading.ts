@@ -7,6 +7,7 @@ import {
   crossedLines,
   handedOn,
   ofParents,
+  putOn,
   pairedKind,
   partedParents,
   unshouted,
@@ -58,6 +59,7 @@ function clausesOf(tokens: readonly Token[]): readonly (readonly Token[])[] {
       isOfChick(tokens, i) ||
       isOfAll(tokens, i) ||
       isOfEggs(token, tokens[i - 1]) ||
+      isOfShell(token, tokens) ||
       isOfShare(tokens, i) ||
       isDenied(tokens, i)
     )
@@ -164,6 +166,11 @@ function isOfShare(tokens: readonly Token[], at: number): boolean {
 
 /** "how brown are the eggs": no colour of a bird. */
 const isOfEggs = (token: Token, before: Token | undefined): boolean => token.type === 'colour' && before?.word === 'how'
+
+/** "do speckles on Marans eggs get passed on": of the shell, and no Speckled Sussex. */
+const isOfShell = ({ word }: Token, tokens: readonly Token[]): boolean =>
+  /^(?:speckles?|speckling)$/u.test(word) &&
+  tokens.slice(0, 100).some(({ type, word: other }) => /\beggs?$/u.test(other) && type !== 'breed')
 
 /** "and if I put a Barred Rock cock on red hens?": a mating by itself, whatever was said before. */
 function withoutOpening(clause: readonly Token[]): readonly Token[] {
@@ -327,7 +334,9 @@ export function readingOf(message: string): Reading {
   const text = excerpt(message)
   const { tokens: written, corrections } = typed(unshouted(tokensOf(text, mostTokens)))
   const tokens = handedOn(
-    bredCockerel(breedingOn(pairedKind(partedParents(crossedLines(withoutRejected(ofParents(amended(written)))))))),
+    bredCockerel(
+      breedingOn(pairedKind(partedParents(crossedLines(withoutRejected(putOn(ofParents(amended(written)))))))),
+    ),
   ).map(asVerb)
   const clauses = parsed(worthReading(clausesOf(tokens)))
   const words = tokens.slice(0, mostWords).flatMap(({ word }) => word.split(' '))

@@ -100,6 +100,18 @@ export const isColours = (word: string): boolean =>
   word.endsWith('s') &&
   [...(knownWords().get(word.slice(0, -1)) ?? [])].some((use) => /^(?:\{"type":")?colour\b/u.test(use))
 
+const isColour = (word: string): boolean =>
+  [...(knownWords().get(word) ?? [])].some((use) => /^(?:\{"type":")?colour\b/u.test(use))
+/** "goldlaced", "silverspangled": two colours in one word. */
+function twoColours(word: string): readonly string[] | undefined {
+  if (word.length < 8 || word.length > 24) return undefined
+  for (let at = 3; at <= word.length - 4; at += 1) {
+    const [one, other] = [word.slice(0, at), word.slice(at)]
+    if (isColour(one) && isColour(other)) return [one, other]
+  }
+  return undefined
+}
+
 /**
  * What an unknown word was meant to be; undefined where nothing is near, or where it is an everyday word.
  * A rival is as near and sounds as much like it.
@@ -108,6 +120,8 @@ export function respell(word: string): Spelt | undefined {
   const run = runTogether(word)
   if (run !== undefined) return { words: run.split(' ') }
   if (isEveryday(word)) return undefined
+  const colours = twoColours(word)
+  if (colours) return { words: colours }
   if (isColours(word)) return { words: [word.slice(0, -1)] }
   const found = near(word).filter((target) => target.word !== word)
   const best = found[0]

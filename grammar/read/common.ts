@@ -76,9 +76,14 @@ const goalOfName: Readonly<Record<string, Goal>> = {
 const goalsOfProducts = ({ birds, matings }: Reading['scene']): readonly Goal[] => {
   const all = [...birds, ...matings.flatMap(({ sires, dams }) => [...sires, ...dams])]
   if (all.every(isProduct)) return []
+  const parents = new Set(
+    matings
+      .flatMap(({ sires, dams, by }) => (by === 'sex' ? [sires, dams].filter(({ length }) => length === 1) : []))
+      .flat(),
+  ) // told by its sex, and alone on its side, a hybrid is to be bred from
   const kept = new Set(all.filter((bird) => !isProduct(bird)).map(({ ref }) => ref.breed)) // spoken of again: it is there already
   return all
-    .filter((bird) => isProduct(bird) && !kept.has(bird.ref.breed))
+    .filter((bird) => isProduct(bird) && !parents.has(bird) && !kept.has(bird.ref.breed))
     .map(({ ref }) => goalOfName[ref.breed ?? ''] ?? 'sexable')
 }
 

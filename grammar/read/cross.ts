@@ -88,6 +88,9 @@ export function crossOf(pairs: readonly Pair[], reading: Reading, more: readonly
   const ofShells =
     (birds.every(isOfEggColour) && aspects.length > 0 && aspects.every((one) => one === 'shares')) ||
     (aspects.includes('shell') && aspects.every(isShareOrShell)) ||
+    (aspects.includes('shares') &&
+      aspects.every(isShareOrShell) &&
+      reading.words.some((word) => /^(?:green|greens|olive|olives)$/u.test(word))) || // no hen is green
     (aspects.length === 0 && birds.some(({ ref }) => /-egg layer$|from a .* egg$/u.test(ref.breed ?? ''))) ||
     (birds.some(isOfEggColour) &&
       reading.words.includes('shade') &&

@@ -4,6 +4,7 @@ import { breedNamed, genesOf } from '../../core/breeds.ts'
 import { loci, type LocusId } from '../../core/data/loci.ts'
 import { lociOfAllele } from '../../core/genotype.ts'
 import { traitsIn } from '../bird.ts'
+import { marks } from '../partTaken.ts'
 import { traits } from '../words/traits.ts'
 import { chicksCounted } from './chicks.ts'
 import { aspectsOf, commonOf, isHybrid, isSolid, refsOf, type Reader } from './common.ts'
@@ -346,6 +347,29 @@ export const readOddChick: Reader = (reading) => {
   return topic === '' || reading.has('carry') ? undefined : factOf(reading, topic, [bird])
 }
 
+/** "RIR over barred hens, and 2 of the spotted ones turned out hens": why a sign failed. */
+export const readMisread: Reader = (reading) => {
+  const said =
+    /\b(?:dot|dots|dotted|spot|spots|spotted|headspots?|marked|sexed)\b.*\b(?:turned (?:out|into)|ended up|became|grew (?:up )?(?:into|to be)|are now|is now|were really)\b(?: \w+){0,3} (?:hens?|pullets?|girls?|roos?|roosters?|cockerels?|boys?|cocks?)\b/u
+  const asked = reading.asks || reading.words.some((word) => /^(?:how|why|wrong|possible)$/u.test(word))
+  return asked && said.test(reading.words.join(' ')) ? factOf(reading, 'mis-sexed', birdsIn(reading)) : undefined
+}
+
+/** "what hens so my lavenders dont have bad feathers": the fault that goes with lavender. */
+export const readLavenderFeather: Reader = (reading) => {
+  const { words } = reading
+  const lavender = [...birdsIn(reading), ...reading.scene.birds].some(({ ref }) => /Lavender/u.test(ref.breed ?? ''))
+  const feather = words.some((word) => /^(?:feathers?|feathering|tails?)$/u.test(word))
+  const fault = words.some((word) =>
+    /^(?:bad|better|poor|shred\w*|fray\w*|brittle|ratty|ragged|scruffy|fix|fixed|improve|improved|quality)$/u.test(
+      word,
+    ),
+  )
+  return lavender && feather && fault && !isToldPair(reading)
+    ? factOf(reading, 'lavender-feather', birdsIn(reading))
+    : undefined
+}
+
 /** Splits and carriers in general: what shows them, who can be one, how to test. */
 export const readCarrying: Reader = (reading) => {
   const { has, tokens, words } = reading
@@ -375,14 +399,18 @@ export const readHalves: Reader = (reading) => {
 /** "which parent has to be barred": the side on which the mark must stand. */
 export const readWhichParent: Reader = (reading) => {
   const { words, tokens, scene } = reading
+  const [named, ...others] = birdsIn(reading)
+  const place =
+    /\b(?:have|has|need|needs|got|supposed|ought) to be (?:the|a|on the) (?:hens?|roosters?|roo|cock|cockerel|male|female|mother|mum|mom|father|dad|sire|dam)\b/u
+  if (named && others.length === 0 && scene.matings.length === 0 && place.test(words.join(' ')))
+    return marks(named.ref) === true ? factOf(reading, 'mark-on-hen', [named]) : undefined
   const which =
     /\b(?:which|what|who|does|do|must|should|has|have|needs?)\b.*\b(?:parent|side|sex|one|mother|mum|mom|dam|father|dad|sire|hen|rooster|roo|cock)\b.*\b(?:has|have|needs?|must|should|got|be|carry|supposed)\b/u
   const [first] = traitsIn(tokens.filter(({ type }) => type === 'colour' || type === 'trait'))
-  const topic =
-    first === 'barring' ? 'barred-cock-on-red' : first === 'silver' || first === 'gold' ? 'reverse-silver' : undefined
-  if (topic === undefined || !which.test(words.join(' ')) || scene.matings.length > 0 || birdsIn(reading).length > 0)
+  const isMark = first === 'barring' || first === 'silver' || first === 'gold'
+  if (!isMark || !which.test(words.join(' ')) || scene.matings.length > 0 || birdsIn(reading).length > 0)
     return undefined
-  return words.some((word) => /^(?:parent|side)$/u.test(word)) ? factOf(reading, topic, []) : undefined
+  return words.some((word) => /^(?:parent|side)$/u.test(word)) ? factOf(reading, 'mark-on-hen', []) : undefined
 }
 
 /** Sexing in general: of barred chicks, by wings, by a spot, or by age. */

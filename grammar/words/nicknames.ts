@@ -62,7 +62,7 @@ export const nicknames: Readonly<Record<string, string>> = {
   'White Marans': 'white marans, white maran',
   'Blue Copper Marans': 'blue copper marans, blue copper maran',
   Welsummer:
-    'wels, welsum, welsummer, welsummers, wellie, wellies, welly, welsie, welsies, wellsummer, well summer, wells summer, welsomer, welsumer, wellsumer, wellsummers, well summers, wel summer, welsomers, will summer, wellsomer, wellsy, велзумер, вельзумер',
+    'wels, welsum, welsummer, welsummers, wellie, wellies, welly, welsie, welsies, wellsummer, well summer, wealth summer, welt summer, wells summer, welsomer, welsumer, wellsumer, wellsummers, well summers, wel summer, welsomers, will summer, wellsomer, wellsy, велзумер, вельзумер',
   Barnevelder:
     'barnie, barnies, barney, barneys, barnevelder, barnevelders, barnvelder, barnevelter, barneveld, double laced barnevelder, dlb, barney velder, barn of elder, barn velder, barn a velder, barneveldar, barny velder, barnevelda',
   'Salmon Faverolles':
