@@ -137,7 +137,6 @@ const readTopicOfPair: Reader = (reading, context) =>
 
 const readers: readonly Reader[] = [
   readFault,
-  readLinked,
   readChickCarries,
   readCountedCarrier,
   readNoiseUnlessMated,
@@ -193,7 +192,11 @@ const readers: readonly Reader[] = [
 ]
 
 function questionOf(reading: Reading, context: Context): Question {
-  const told = choose(reading, context.pending) ?? readCourtesy(reading, context) ?? followUp(context, reading)
+  const told =
+    choose(reading, context.pending) ??
+    readCourtesy(reading, context) ??
+    readLinked(reading, context) ??
+    followUp(context, reading)
   if (told) return told
   for (const read of readers) {
     const question = read(reading, context)
