@@ -40,11 +40,23 @@ const joins: ReadonlySet<Token['type']> = new Set(['outOf', 'between', 'of'])
 /** "two lavender splits", "two birds split to white", "both split". */
 const bothSplit = /^(?:two|2|a pair of|both)\b.*\b(?:split|splits|carriers|hets?)\b|\bsplits? (?:x|to|over) splits?\b/u
 
+/** "9 black chicks from my lavender hen, is the cock split": chicks that were counted tell of a parent, and another bird is asked about. */
+const isCounted = (tokens: readonly Token[], at: number): boolean =>
+  tokens.slice(Math.max(0, at - 3), at).some(({ type }) => type === 'number')
+const asksAnother = (parents: readonly Token[]): boolean =>
+  parents.some(
+    ({ type, word }) =>
+      type === 'comma' ||
+      (type === 'is' && word !== 'be') ||
+      type === 'not' ||
+      /^(?:he|hes|she|shes|does|did)$/u.test(word),
+  )
+
 /** "black chick from A x B carries lav", "are black chicks out of A and B split", "a black chick out of two splits". */
 function askedIn({ tokens }: Reading): Asked | undefined {
   const at = tokens.findIndex((token, i) => youngOf(token) && joins.has(tokens[i + 1]?.type ?? 'stop'))
   const young = youngOf(tokens[at])
-  if (!young) return undefined
+  if (!young || isCounted(tokens, at)) return undefined
   const end = tokens.findIndex(({ type }, i) => i > at && type === 'stop')
   const said = tokens.slice(at + 2, end < 0 ? undefined : end)
   const look = tokens.slice(Math.max(0, at - 2), at).filter(isLook)
@@ -52,7 +64,11 @@ function askedIn({ tokens }: Reading): Asked | undefined {
   const verb = said.findLastIndex(isCarried)
   const what = said.slice(verb + 1).filter(({ type }) => type !== 'filler')
   if (both) return { young, look, parents: said, what, both }
-  if (verb < 2 || what.some((token) => !isLook(token) && token.type !== 'gene' && token.type !== 'unknown'))
+  if (
+    verb < 2 ||
+    asksAnother(said.slice(0, verb)) ||
+    what.some((token) => !isLook(token) && token.type !== 'gene' && token.type !== 'unknown')
+  )
     return undefined
   return { young, look, parents: said.slice(0, verb), what, both }
 }

@@ -131,6 +131,18 @@ describe('what the family tells', () => {
   })
 })
 
+describe('chicks that were counted tell of the parent that is asked about, not of themselves', () => {
+  test.each([
+    ['9 black chicks from my lavender hen, is the black cock split?', 'the cock', 1 / 513],
+    ['12 chicks from my black cock and a lavender hen and no lavender one, is he split?', 'the cock', 1 / 4097],
+    ['7 black pullets from a chocolate hen by my black cock, is he split to choc', 'the cock', 1 / 129],
+  ])('%s', (text, of, now) => {
+    const { question } = understand(text, emptyContext())
+    expect(question).toMatchObject({ kind: 'carrier', of })
+    expect(odds(text)[1]).toBeCloseTo(now, 12)
+  })
+})
+
 describe('a chick of two told parents', () => {
   test.each([
     ['black chick out of two lav splits. 2/3 chance its split right?', 'the chick', 2 / 3],
