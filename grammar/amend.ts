@@ -124,8 +124,9 @@ export function ofParents(tokens: readonly Token[]): readonly Token[] {
     if (isParent(token)) return !(isOwner(before) && isKind(after) && isNamed(tokens, at + 2))
     if (isKind(token)) return !(isOwner(tokens[at - 2]) && isParent(before) && isNamed(tokens, at + 1))
     if (token.type === 'open' || token.type === 'close') {
-      const from = tokens.slice(0, at).findLastIndex(isKind)
-      return !(from >= 2 && at - from <= 5 && isOwner(tokens[from - 2]) && isParent(tokens[from - 1]))
+      const near = Math.max(0, at - 5)
+      const from = near + tokens.slice(near, at).findLastIndex(isKind)
+      return !(from >= near && from >= 2 && isOwner(tokens[from - 2]) && isParent(tokens[from - 1]))
     }
     const ofHen = before !== undefined && /['’]s$/u.test(before.said) && (before.type === 'hen' || isName(before))
     const young = token.type === 'kin' && (token.kin === 'daughter' || token.kin === 'son')

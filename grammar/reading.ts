@@ -38,7 +38,7 @@ export type Reading = {
 }
 
 /** Tokens of a message that are read at all; words beyond are left. */
-const mostTokens = 4000
+const mostTokens = 1500
 /** Clauses that are parsed: those with the most words of birds in them. */
 const mostClauses = 24
 /** Tokens handed to the parser in one message. */
@@ -112,11 +112,11 @@ const isHowMany = (at: number, tokens: readonly Token[]): boolean =>
 
 /** "tell Cuckoo Marans chicks apart": which sex each of them is. */
 function isToldApart(at: number, tokens: readonly Token[]): boolean {
+  if (tokens[at]!.word !== 'apart') return false
   const from = tokens.slice(0, at).findLastIndex(({ word }) => /^(?:tell|telling|told)$/u.test(word))
   const between = tokens.slice(from + 1, at)
   const birds: ReadonlySet<string> = new Set(['breed', 'family'])
   return (
-    tokens[at]!.word === 'apart' &&
     from >= 0 &&
     between.length <= 6 &&
     between.some(({ type, word }) => type === 'chick' || /^day[- ]olds?$/u.test(word) || birds.has(type)) &&
@@ -128,8 +128,7 @@ function isToldApart(at: number, tokens: readonly Token[]): boolean {
 /** "B/b+ not B/B": genes that the bird has not, beside those it has. */
 function isDenied(tokens: readonly Token[], at: number): boolean {
   const denied = (i: number): boolean => tokens[i]?.type === 'gene' && tokens[i - 1]?.type === 'not'
-  const told = tokens.some(({ type }, i) => type === 'gene' && !denied(i))
-  return told && (denied(at) || denied(at + 1))
+  return (denied(at) || denied(at + 1)) && tokens.some(({ type }, i) => type === 'gene' && !denied(i))
 }
 
 /** "RIR x Light Sussex, yellow": no grown bird is yellow; the chick is. */

@@ -184,8 +184,15 @@ const supposed = /\b(?:if|would|will|could|can|need|until|unless|should|expect|c
 /** Words of a sentence looked at on each side: a long one is not read whole for each of its words. */
 const farWords = 60
 
-/** Chicks counted among these tokens, in order. */
+const counted = new WeakMap<readonly Token[], readonly Chicks[]>()
+/** Chicks counted among these tokens, in order. Asked of one message many times, reckoned once. */
 export function chicksCounted(tokens: readonly Token[]): readonly Chicks[] {
+  const known = counted.get(tokens) ?? countedIn(tokens)
+  counted.set(tokens, known)
+  return known
+}
+
+function countedIn(tokens: readonly Token[]): readonly Chicks[] {
   const words = wordsOf(tokens)
   const found: Chicks[] = []
   const taken = new Set<number>()
@@ -225,9 +232,9 @@ export function chicksCounted(tokens: readonly Token[]): readonly Chicks[] {
       const first = phraseFrom(words, whole?.end ?? i + 1)
       const said = first.look.length > 0 ? first : { ...first, ...lookBehindParents(words, first) }
       const later = whole ?? (joins(words[said.end]) && said.look.length > 0 ? total(said.end + 1) : undefined)
-      const counted =
+      const isCounted =
         said.young || said.look.length > 0 || ['all', 'hatched'].includes(words[i - 1]?.role ?? '') || later
-      if (!counted) continue
+      if (!isCounted) continue
       found.push({
         count: value,
         ...(later && later.count >= value ? { of: later.count } : {}),
