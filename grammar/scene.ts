@@ -1,21 +1,29 @@
 // grammar/scene.ts: all that a message says, put together: who is there, of which sex, who is put to whom, what is asked.
-import { breedNamed } from '../core/breeds.ts'
-import { birdOf, type Bird } from './bird.ts'
-import { isPluralName } from './partTaken.ts'
-import { hasVariety } from './variety.ts'
-import { isNamed, sexOfGroup, sexSaid, type BirdSaid, type Group, type MatingSaid, type Saying } from './saying.ts'
+import { aspectsOf, goalsOf } from './aspects.ts'
+import { birdOf } from './bird.ts'
+import { isOfSameBreed, opposite, orderOf, sexByPronoun, sexesOf } from './mates.ts'
+import {
+  coloursIn,
+  familyIn,
+  fitsFamily,
+  hasBreed,
+  inOtherLine,
+  isBredOn,
+  isHerd,
+  isKin,
+  isPattern,
+  merged,
+  names,
+} from './naming.ts'
+import { isNamed, sexOfGroup, sexSaid } from './saying.ts'
 import type { Aspect, Goal } from '../core/question.ts'
 import type { Sex } from '../core/vocabulary.ts'
+import type { Bird } from './bird.ts'
+import type { Entry, Mating } from './mates.ts'
 import type { Read } from './parse.ts'
+import type { BirdSaid, Group, MatingSaid, Saying } from './saying.ts'
 import type { Token } from './token.ts'
-import type { Colour } from './words/colours.ts'
 
-export type Mating = {
-  readonly sires: readonly Bird[]
-  readonly dams: readonly Bird[]
-  /** How it is known who is the male: a sex word, the order of the words, or not at all. */
-  readonly by: 'sex' | 'order' | 'nothing'
-}
 export type Wanted = {
   readonly sex: Sex | undefined
   readonly firm: boolean
@@ -23,13 +31,16 @@ export type Wanted = {
   readonly colours: boolean
   readonly at: number
 }
+
 export type Told = {
   readonly who: Bird
   readonly is: readonly Bird[]
   readonly not: boolean
   readonly corrects: boolean
 }
+
 export type Change = { readonly how: 'swap' | 'same' | 'about' | 'instead'; readonly part?: Sex; readonly birds: Group }
+
 export type Counted = Extract<Saying, { kind: 'tally' }>
 
 export type Scene = {
@@ -44,119 +55,6 @@ export type Scene = {
   readonly offspring: readonly Extract<Saying, { kind: 'offspring' }>[]
   readonly aspects: readonly Aspect[]
   readonly goals: readonly Goal[]
-}
-
-type Entry = { said: BirdSaid; sex: Sex | undefined; carry: string | undefined; place: 'mating' | 'bird' }
-
-const opposite = (sex: Sex): Sex => (sex === 'M' ? 'F' : 'M')
-const unique = <T>(list: readonly T[]): readonly T[] => [...new Set(list)]
-
-const familyIn = (said: BirdSaid): string | undefined => {
-  for (const part of said.parts) {
-    if (part.type === 'family') return part.family
-    if (part.type === 'breed' && part.names[0] !== undefined) return breedNamed(part.names[0])?.family
-  }
-  return undefined
-}
-const hasBreed = (said: BirdSaid): boolean =>
-  said.parts.some(({ type }) => type === 'breed' || type === 'family') || said.cross !== undefined
-const coloursIn = (said: BirdSaid): readonly Colour[] =>
-  said.parts.flatMap((part) => (part.type === 'colour' ? [part.colour] : []))
-/** Colours that are spoken of within one breed, or with "ones" behind them. */
-const isPattern = (said: BirdSaid): boolean =>
-  coloursIn(said).some((colour) =>
-    ['laced', 'pencilled', 'spangled', 'short legged', 'long legged', 'tufted', 'clean-faced'].includes(colour),
-  ) || said.parts.some(({ type, word }) => type === 'colour' && word.endsWith(' ones'))
-
-/** Is this word for a bird of the message one that names it again: "the red", "the Australorp"? */
-function names(again: BirdSaid, bird: BirdSaid): boolean {
-  const whole = again.parts.find((part) => part.type === 'breed')
-  if (whole?.type === 'breed')
-    return bird.parts.some((part) => part.type === 'breed' && part.names[0] === whole.names[0])
-  const [one, other] = [familyIn(again), familyIn(bird)]
-  if (one !== undefined)
-    return (
-      one === other &&
-      coloursIn(again).every(
-        (colour) => coloursIn(bird).length === 0 || coloursIn(bird).includes(colour) || nameHas(bird, colour),
-      )
-    )
-  const colours = coloursIn(again)
-  return colours.length > 0 && colours.every((colour) => coloursIn(bird).includes(colour) || nameHas(bird, colour))
-}
-const nameHas = (bird: BirdSaid, colour: Colour): boolean =>
-  bird.parts.some((part) => part.type === 'breed' && (part.names[0] ?? '').toLowerCase().includes(colour))
-
-/** "Welsummers and my Orpington cockerel": one cock, and so many hens. */
-const isHerd = (said: BirdSaid, group: Group): boolean =>
-  sexSaid(said) === undefined &&
-  isPluralName(said) &&
-  group.some((one) => one !== said && one.parts.some((part) => part.type === 'cock' && !part.many))
-
-/** "hatchery Barred Rocks vs exhibition ones": the same breed in another line. */
-function inOtherLine(said: BirdSaid, list: Group): BirdSaid {
-  const line = said.parts.some(({ type }) => type === 'line')
-  const other = list.find((one) => one !== said && one.parts.some(({ type }) => type === 'line') && hasBreed(one))
-  if (!line || hasBreed(said) || !other) return said
-  return { ...said, parts: [...other.parts.filter(({ type }) => type === 'breed' || type === 'family'), ...said.parts] }
-}
-
-/** "his mother", "Grandsire": kin of a bird, and no mate of it. */
-const isKin = ({ parts }: BirdSaid): boolean =>
-  parts.some(({ type }) => type === 'kin') ||
-  (parts.some(({ type }) => type === 'his' || type === 'her') &&
-    parts.some((part) => (part.type === 'cock' || part.type === 'hen') && part.parent))
-
-const merged = (of: BirdSaid, more: BirdSaid): BirdSaid => ({
-  ...of,
-  parts: [...of.parts, ...more.parts.filter(({ type }) => !['their', 'my', 'number'].includes(type))],
-  lacks: [...of.lacks, ...more.lacks],
-  carried: [...of.carried, ...more.carried],
-  split: of.split || more.split,
-  cross: of.cross ?? more.cross,
-})
-
-/** Is there such a variety of that breed? */
-function fitsFamily(said: BirdSaid, family: string | undefined): boolean {
-  if (family === undefined) return false
-  const own = familyIn(said)
-  if (own !== undefined)
-    return own === family && (said.parts.some(({ type }) => type === 'breed') || coloursIn(said).length > 0)
-  const colours = coloursIn(said)
-  return colours.length > 0 && hasVariety(family, colours)
-}
-
-/** "I kept a cockerel from A x B. Can I put him on ...": the young bird itself goes on, and not its parents. */
-function isBredOn(who: BirdSaid, tokens: readonly Token[]): boolean {
-  const sex = sexSaid(who)
-  const pronoun = sex === 'M' ? /^(?:he|him|hes)$/u : sex === 'F' ? /^(?:she|her|shes|them|they)$/u : undefined
-  const at = tokens.findIndex((token) => token.at > who.end && pronoun?.test(token.word) === true)
-  const joins = tokens
-    .slice(Math.max(0, at - 3), at + 4)
-    .some(({ type }) => type === 'over' || type === 'under' || type === 'cross')
-  return at >= 0 && joins && tokens.slice(at).some(({ type }) => type === 'breed' || type === 'family')
-}
-
-const heWord = /^(?:he|hes|him|his)$/u
-const sheWord = /^(?:she|shes|her|hers)$/u
-/** "my RIR is from show stock. He runs with ...": the bird named last before "he" is a cock, if no sex was told of it. */
-function sexByPronoun(entries: readonly Entry[], tokens: readonly Token[]): void {
-  for (const [i, { word, at }] of tokens.entries()) {
-    const sex = heWord.test(word) ? 'M' : sheWord.test(word) ? 'F' : undefined
-    const next = tokens[i + 1]
-    const owns =
-      (word === 'his' || word === 'her') && (next?.type === 'kin' || next?.type === 'hen' || next?.type === 'cock')
-    if (sex === undefined || owns) continue
-    const last = entries.findLast(({ said }) => said.at < at && isNamed(said))
-    const several = last?.said.parts.some((part) => part.type === 'number' && part.value > 1) === true // no single "he"
-    const sought =
-      sex === 'M' &&
-      /^(?:should|must|ought|would|can|could|be|is)$/u.test(tokens[i - 1]?.word ?? '') &&
-      /^be$/u.test(next?.word ?? '')
-    if (several || sought) continue
-    if (last && last.sex === undefined && hasBreed(last.said) && last.place === 'bird' && last.said.lacks.length === 0)
-      last.sex = sex
-  }
 }
 
 /** Puts the sayings of a message together, in order. One value, filled and handed out. */
@@ -463,155 +361,10 @@ export function sceneOf(
     tallies,
     changes,
     offspring,
-    aspects: unique([
-      ...aspectsOf(tokens),
-      ...(laying ? (['eggs'] as const) : []),
-      ...(tokens.some((token, at) => token.word === 'brown' && tokens[at - 1]?.word === 'how') && matings.length > 0
-        ? (['shell'] as const)
-        : []),
-      ...(asksWhichSex(tokens) ? (['sexing'] as const) : []),
-    ]),
-    goals: unique(
-      tokens.flatMap((token, at): readonly Goal[] =>
-        areChicks(tokens, at) || isUnwished(tokens, at)
-          ? []
-          : token.type === 'goal'
-            ? isDual(token.word)
-              ? ['eggs', token.goal]
-              : [token.goal]
-            : token.type === 'sexlink'
-              ? ['sexable']
-              : [],
-      ),
-    ),
+    aspects: aspectsOf(tokens, { laying, mated: matings.length > 0 }),
+    goals: goalsOf(tokens),
   }
 }
-
-const ofColour = /(?:colou?r|shade|couleur|farbe|kleur|color)/u
-const ofLaying = /^(?:eggs?|lay|lays|laying)/u
-
-/** "and their eggs, what colour", "what colour will the daughters lay", "how brown are the eggs": of the shell, not of the chicks. */
-function isOfShell(tokens: readonly Token[], at: number): boolean {
-  const token = tokens[at]!
-  if (token.type !== 'aspect') return false
-  const asksColour = token.aspect === 'chicks' && ofColour.test(token.word)
-  const rest = tokens.slice(at + 1, at + 18)
-  const end = rest.findIndex(({ type }) => type === 'stop')
-  const after = end < 0 ? rest : rest.slice(0, end)
-  const laid = after.find((next) => next.type === 'aspect' && next.aspect === 'eggs')
-  const before = tokens
-    .slice(Math.max(0, at - 3), at)
-    .findLast(({ type }) => type !== 'filler' && type !== 'comma' && type !== 'and' && type !== 'is')
-  const between = laid ? after.slice(0, after.indexOf(laid)) : after
-  return (
-    asksColour &&
-    ((laid !== undefined && !between.some(({ type }) => type === 'comma' || type === 'and' || type === 'chick')) ||
-      (before?.type === 'aspect' && before.aspect === 'eggs' && ofLaying.test(before.word)))
-  )
-}
-
-/** "I don't care about sexing", "never mind the eggs". */
-const isUnwanted = (tokens: readonly Token[], at: number): boolean =>
-  /\b(?:(?:dont|not|doesnt|no) (?:\w+ )?(?:care|bothered|fussed|mind|matter|need|worried)|never mind|regardless of)\b/u.test(
-    tokens
-      .slice(Math.max(0, at - 5), at)
-      .map(({ word }) => word)
-      .join(' '),
-  )
-
-/** "best layers, no broody", "that dont go broody": what is not to be. */
-const isUnwished = (tokens: readonly Token[], at: number): boolean =>
-  /^(?:broody|broodies|broodiness|go broody|goes broody|going broody|broody hens)$/u.test(tokens[at]!.word) &&
-  tokens
-    .slice(Math.max(0, at - 3), at)
-    .some(({ word }) => /^(?:no|not|dont|doesnt|wont|never|non|without|less|rarely|seldom|isnt|arent)$/u.test(word)) &&
-  tokens.some(({ type }) => type === 'goal' || type === 'which' || type === 'want')
-
-/** "safe to say he has two": nothing of harm. */
-const isSafeToSay = (tokens: readonly Token[], at: number): boolean =>
-  tokens[at]!.word === 'safe' &&
-  /^to (?:say|assume|bet|call)/u.test(
-    tokens
-      .slice(at + 1, at + 3)
-      .map(({ word }) => word)
-      .join(' '),
-  )
-
-/** "big crests": no weight is asked. */
-const isOfPart = (tokens: readonly Token[], at: number): boolean =>
-  /^(?:big|heavy|nice)$/u.test(tokens[at]!.word) &&
-  (tokens[at + 1]?.type === 'trait' ||
-    /^(?:crests?|combs?|beards?|muffs?|feet|wattles|poms?|topknots?|hair)$/u.test(tokens[at + 1]?.word ?? ''))
-
-/** "the red sort", "what sort for eggs". */
-const isNoun = (tokens: readonly Token[], at: number): boolean =>
-  ['close', 'stop', 'comma', 'forWhom', 'of'].includes(tokens[at + 1]?.type ?? 'stop') &&
-  ['breed', 'family', 'colour', 'which', 'sexlink', 'their', 'filler'].includes(tokens[at - 1]?.type ?? '')
-
-function aspectsOf(tokens: readonly Token[]): readonly Aspect[] {
-  const shades = tokens.some(
-    (token, at) =>
-      isOfShell(tokens, at) ||
-      (token.type === 'colour' &&
-        tokens[at - 1]?.word === 'how' &&
-        tokens.slice(at + 1, at + 5).some((next) => next.type === 'aspect' && next.aspect === 'eggs')),
-  )
-  const shells = tokens.some(
-    (token, at) => (token.type === 'aspect' && token.aspect === 'shell') || isOfShell(tokens, at),
-  )
-  // "the weight of a grown pullet"
-  const weighed = tokens.some((token) => token.type === 'aspect' && token.aspect === 'size')
-  return unique(
-    tokens.flatMap((token, at): readonly Aspect[] => {
-      if (token.type !== 'aspect' || isSet(tokens, at)) return []
-      if (isOfShell(tokens, at)) return ['shell']
-      if (
-        (token.word === 'sort' && isNoun(tokens, at)) ||
-        isUnwanted(tokens, at) ||
-        isOfPart(tokens, at) ||
-        (token.aspect === 'broody' && isUnwished(tokens, at)) ||
-        isSafeToSay(tokens, at)
-      )
-        return []
-      if (token.aspect === 'adults' && weighed) return []
-      if (shells && /^(?:come|comes|turn)s? out$/u.test(token.word)) return [] // what eggs come out
-      if (areChicks(tokens, at)) return ['chicks']
-      if (token.word.startsWith('brood') && /^(?:went|gone|gotten)$/u.test(tokens[at - 1]?.word ?? '')) return [] // a hen that sits
-      if (token.aspect === 'wings') return ['sexing', 'wings']
-      return [
-        shades && token.aspect === 'eggs' && !/number|many|year|count|week/u.test(token.word) ? 'shell' : token.aspect,
-      ]
-    }),
-  )
-}
-
-/** A hen that lays and fills a pot. */
-const isDual = (word: string): boolean => /^(?:dual|dp|dual purpose|meat and eggs)$/u.test(word)
-
-/** "which ones are the girls", "which of them r boys". */
-const asksWhichSex = (tokens: readonly Token[]): boolean =>
-  /\b(?:which|wich|what|who)(?: (?:ones?|of (?:them|these|those)|chicks?))?s? (?:are|is|r|will be|would be)(?: the| all| my)? (?:girls|boys|hens|pullets|cockerels|roos|roosters|males|females|cocks|lads|ladies)\b/u.test(
-    tokens
-      .slice(0, 60)
-      .map(({ word }) => word)
-      .join(' '),
-  )
-
-/** "the kids", "their children": the chicks, where no child is to keep them. */
-const areChicks = (tokens: readonly Token[], at: number): boolean =>
-  /^(?:kids|children)$/u.test(tokens[at]!.word) &&
-  !tokens
-    .slice(Math.max(0, at - 4), at)
-    .some(({ word }) => /\b(?:for|with|around|near|about|my|have|nice|good|safe|friendly|grand|two|and)\b/u.test(word))
-
-/** "lavender x chocolate Orpington": the breed is told once, behind both. */
-const isOfSameBreed = ({ first, second, plain, order }: MatingSaid): boolean =>
-  plain &&
-  order === 'male first' &&
-  first.every((said) => !hasBreed(said) && sexSaid(said) === undefined) &&
-  second.some(
-    (said) => hasBreed(said) && (coloursIn(said).length > 0 || said.parts.some(({ type }) => type === 'breed')),
-  )
 
 /** "..., what sort of layers": what the daughters are, once a mating is told. */
 const asksLaying = ({ bare, for: birds }: Extract<Saying, { kind: 'wanted' }>, matings: number): boolean =>
@@ -620,56 +373,3 @@ const asksLaying = ({ bare, for: birds }: Extract<Saying, { kind: 'wanted' }>, m
   bare !== undefined &&
   bare.parts.some(({ word }) => /^layers?$/u.test(word)) &&
   !isNamed(bare)
-
-/** "8 eggs in the bator", "set a dozen eggs": eggs that are counted, and no question of laying. */
-function isSet(tokens: readonly Token[], at: number): boolean {
-  const token = tokens[at]!
-  if (token.type !== 'aspect' || token.aspect !== 'eggs' || !/^(?:eggs?)$/u.test(token.word)) return false
-  const before = tokens.slice(Math.max(0, at - 3), at)
-  const after = tokens.slice(at + 1, at + 6).map(({ word }) => word)
-  const sat = before.some(({ word }) => /brood|^(?:sitting|sat)$/u.test(word)) && before.at(-1)?.word === 'on'
-  const counted = before.some(
-    ({ type, word }) => type === 'number' || word === 'some' || word === 'few' || word === 'dozen',
-  )
-  return (
-    sat ||
-    (counted &&
-      after.some((word) =>
-        /^(?:bator|incubator|incubating|set|cooking|broody|brooding|hatching|brewing|going)$/u.test(word),
-      ))
-  )
-}
-
-const sexesOf = (said: MatingSaid): readonly [Sex | undefined, Sex | undefined] => [
-  sexOfGroup(said.first),
-  sexOfGroup(said.second),
-]
-
-/** Who is the male: by sex words first, then by what genes tell, then by the order of the words. */
-function orderOf(first: readonly Entry[], second: readonly Entry[], said: MatingSaid): Mating {
-  const of = (entries: readonly Entry[], sex: Sex | undefined): readonly Bird[] =>
-    entries.map((entry) => birdOf(entry.said, sex ?? entry.sex, entry.carry))
-  const sexOf = (entries: readonly Entry[]): Sex | undefined =>
-    entries.map((entry) => entry.sex ?? birdOf(entry.said).sex).find((sex) => sex !== undefined)
-  const [one, other] = [sexOf(first), sexOf(second)]
-  const chicks = one === undefined && other === 'M' && said.order === 'male first' && isChicks(second)
-  if (!chicks && (one === 'M' || other === 'F') && !(one === 'F' || other === 'M'))
-    return {
-      sires: of(first, 'M'),
-      dams: of(second, 'F'),
-      by: one === undefined && said.order === 'either' ? 'sex' : 'sex',
-    }
-  if (!chicks && (one === 'F' || other === 'M')) return { sires: of(second, 'M'), dams: of(first, 'F'), by: 'sex' }
-  if (said.order === 'female first') return { sires: of(second, 'M'), dams: of(first, 'F'), by: 'order' }
-  return { sires: of(first, 'M'), dams: of(unsexed(second), 'F'), by: said.order === 'either' ? 'nothing' : 'order' }
-}
-
-/** "RIR x BR cockerels": the sons are asked about. */
-const isChicks = (entries: readonly Entry[]): boolean =>
-  entries.length === 1 && entries[0]!.said.parts.some((part) => part.type === 'cock' && part.many)
-const unsexed = (entries: readonly Entry[]): readonly Entry[] =>
-  entries.map((entry) => ({
-    ...entry,
-    sex: undefined,
-    said: { ...entry.said, parts: entry.said.parts.filter(({ type }) => type !== 'cock') },
-  }))

@@ -21,32 +21,20 @@ import { readChickCarries } from './read/chickCarries.ts'
 import { readPurity } from './read/purity.ts'
 import { readCross } from './read/cross.ts'
 import { readAdvert, readCourtesy, readIllnessLast, readIllnessOrLaw, readOffTopic } from './read/decline.ts'
+import { readBirdFact } from './read/birdFact.ts'
+import { readAutosomal, readBasket, readCarrying, readHiding, readLavenderFeather, readShell } from './read/geneFact.ts'
 import {
-  readAutosomal,
-  readBasket,
-  readBirdFact,
-  readCarrying,
-  readFaintTopic,
-  readHalves,
-  readHearsay,
-  readFirstCross,
-  readHiding,
   readKin,
   readKinMated,
-  readLavenderFeather,
-  readMisread,
   readNotPure,
   readOddChick,
-  readPureSexing,
-  readSexing,
-  readSexLuck,
-  readShell,
-  readTopic,
   readTraitsMated,
   readUnpictured,
   readVigour,
   readWhichParent,
-} from './read/fact.ts'
+} from './read/matedFact.ts'
+import { readHalves, readFirstCross, readMisread, readPureSexing, readSexing, readSexLuck } from './read/sexingFact.ts'
+import { readFaintTopic, readHearsay, readTopic } from './read/topic.ts'
 import { readHatch } from './read/hatch.ts'
 import { readBestBreed, readLines, readStrategy, readWishes } from './read/lines.ts'
 import { readLinked } from './read/linked.ts'

@@ -1,7 +1,7 @@
 // grammar/read/hatch.ts: eggs to set, pullets to expect, hatch dates, waiting after a change of cocks, hens to a cock.
 import { commonOf, numberBefore, type Reader } from './common.ts'
 import { dateIn } from './dates.ts'
-import { isPlainTopic } from './fact.ts'
+import { isPlainTopic } from './topic.ts'
 import { pairsIn } from './pairs.ts'
 import type { Context } from '../context.ts'
 import type { Reading } from '../reading.ts'

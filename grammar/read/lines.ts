@@ -1,7 +1,7 @@
 // grammar/read/lines.ts: which line or breed for a goal, feed and money, how long to keep hens, what cockerels cost.
 import { breedNamed } from '../../core/breeds.ts'
 import { commonOf, goalsOf, isHybrid, isSolid, numberBefore, refsOf, type Reader } from './common.ts'
-import { isPlainTopic } from './fact.ts'
+import { isPlainTopic } from './topic.ts'
 import { isToldPair, pairsIn } from './pairs.ts'
 import { asksNeeds, needsIn } from './needs.ts'
 import { pricesIn, tellsPrice } from './prices.ts'

@@ -2,7 +2,7 @@
 import { traitsIn } from '../bird.ts'
 import { traits } from '../words/traits.ts'
 import { commonOf, type Reader } from './common.ts'
-import { readTopic } from './fact.ts'
+import { readTopic } from './topic.ts'
 import { isToldPair } from './pairs.ts'
 import { lociOfAllele } from '../../core/genotype.ts'
 import { topicNamed } from '../../core/topics.ts'

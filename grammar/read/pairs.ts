@@ -3,7 +3,8 @@ import { readGenotype } from '../../core/genotype.ts'
 import { isHybrid, isProduct, isSolid } from './common.ts'
 import type { Bird } from '../bird.ts'
 import type { Reading } from '../reading.ts'
-import type { Mating, Scene } from '../scene.ts'
+import type { Mating } from '../mates.ts'
+import type { Scene } from '../scene.ts'
 
 export type Pair = { readonly sire: Bird; readonly dam: Bird; readonly by: Mating['by'] }
 

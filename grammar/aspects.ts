@@ -1,0 +1,166 @@
+// grammar/aspects.ts: what is asked of birds or chicks, and what is wished for, by the words of a message.
+import type { Aspect, Goal } from '../core/question.ts'
+import type { Token } from './token.ts'
+
+const ofColour = /(?:colou?r|shade|couleur|farbe|kleur|color)/u
+
+const ofLaying = /^(?:eggs?|lay|lays|laying)/u
+
+/** "and their eggs, what colour", "what colour will the daughters lay", "how brown are the eggs": of the shell, not of the chicks. */
+function isOfShell(tokens: readonly Token[], at: number): boolean {
+  const token = tokens[at]!
+  if (token.type !== 'aspect') return false
+  const asksColour = token.aspect === 'chicks' && ofColour.test(token.word)
+  const rest = tokens.slice(at + 1, at + 18)
+  const end = rest.findIndex(({ type }) => type === 'stop')
+  const after = end < 0 ? rest : rest.slice(0, end)
+  const laid = after.find((next) => next.type === 'aspect' && next.aspect === 'eggs')
+  const before = tokens
+    .slice(Math.max(0, at - 3), at)
+    .findLast(({ type }) => type !== 'filler' && type !== 'comma' && type !== 'and' && type !== 'is')
+  const between = laid ? after.slice(0, after.indexOf(laid)) : after
+  return (
+    asksColour &&
+    ((laid !== undefined && !between.some(({ type }) => type === 'comma' || type === 'and' || type === 'chick')) ||
+      (before?.type === 'aspect' && before.aspect === 'eggs' && ofLaying.test(before.word)))
+  )
+}
+
+/** "I don't care about sexing", "never mind the eggs". */
+const isUnwanted = (tokens: readonly Token[], at: number): boolean =>
+  /\b(?:(?:dont|not|doesnt|no) (?:\w+ )?(?:care|bothered|fussed|mind|matter|need|worried)|never mind|regardless of)\b/u.test(
+    tokens
+      .slice(Math.max(0, at - 5), at)
+      .map(({ word }) => word)
+      .join(' '),
+  )
+
+/** "best layers, no broody", "that dont go broody": what is not to be. */
+const isUnwished = (tokens: readonly Token[], at: number): boolean =>
+  /^(?:broody|broodies|broodiness|go broody|goes broody|going broody|broody hens)$/u.test(tokens[at]!.word) &&
+  tokens
+    .slice(Math.max(0, at - 3), at)
+    .some(({ word }) => /^(?:no|not|dont|doesnt|wont|never|non|without|less|rarely|seldom|isnt|arent)$/u.test(word)) &&
+  tokens.some(({ type }) => type === 'goal' || type === 'which' || type === 'want')
+
+/** "safe to say he has two": nothing of harm. */
+const isSafeToSay = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at]!.word === 'safe' &&
+  /^to (?:say|assume|bet|call)/u.test(
+    tokens
+      .slice(at + 1, at + 3)
+      .map(({ word }) => word)
+      .join(' '),
+  )
+
+/** "big crests": no weight is asked. */
+const isOfPart = (tokens: readonly Token[], at: number): boolean =>
+  /^(?:big|heavy|nice)$/u.test(tokens[at]!.word) &&
+  (tokens[at + 1]?.type === 'trait' ||
+    /^(?:crests?|combs?|beards?|muffs?|feet|wattles|poms?|topknots?|hair)$/u.test(tokens[at + 1]?.word ?? ''))
+
+/** "the red sort", "what sort for eggs". */
+const isNoun = (tokens: readonly Token[], at: number): boolean =>
+  ['close', 'stop', 'comma', 'forWhom', 'of'].includes(tokens[at + 1]?.type ?? 'stop') &&
+  ['breed', 'family', 'colour', 'which', 'sexlink', 'their', 'filler'].includes(tokens[at - 1]?.type ?? '')
+
+function spoken(tokens: readonly Token[]): readonly Aspect[] {
+  const shades = tokens.some(
+    (token, at) =>
+      isOfShell(tokens, at) ||
+      (token.type === 'colour' &&
+        tokens[at - 1]?.word === 'how' &&
+        tokens.slice(at + 1, at + 5).some((next) => next.type === 'aspect' && next.aspect === 'eggs')),
+  )
+  const shells = tokens.some(
+    (token, at) => (token.type === 'aspect' && token.aspect === 'shell') || isOfShell(tokens, at),
+  )
+  // "the weight of a grown pullet"
+  const weighed = tokens.some((token) => token.type === 'aspect' && token.aspect === 'size')
+  return unique(
+    tokens.flatMap((token, at): readonly Aspect[] => {
+      if (token.type !== 'aspect' || isSet(tokens, at)) return []
+      if (isOfShell(tokens, at)) return ['shell']
+      if (
+        (token.word === 'sort' && isNoun(tokens, at)) ||
+        isUnwanted(tokens, at) ||
+        isOfPart(tokens, at) ||
+        (token.aspect === 'broody' && isUnwished(tokens, at)) ||
+        isSafeToSay(tokens, at)
+      )
+        return []
+      if (token.aspect === 'adults' && weighed) return []
+      if (shells && /^(?:come|comes|turn)s? out$/u.test(token.word)) return [] // what eggs come out
+      if (areChicks(tokens, at)) return ['chicks']
+      if (token.word.startsWith('brood') && /^(?:went|gone|gotten)$/u.test(tokens[at - 1]?.word ?? '')) return [] // a hen that sits
+      if (token.aspect === 'wings') return ['sexing', 'wings']
+      return [
+        shades && token.aspect === 'eggs' && !/number|many|year|count|week/u.test(token.word) ? 'shell' : token.aspect,
+      ]
+    }),
+  )
+}
+
+/** A hen that lays and fills a pot. */
+const isDual = (word: string): boolean => /^(?:dual|dp|dual purpose|meat and eggs)$/u.test(word)
+
+/** "which ones are the girls", "which of them r boys". */
+const asksWhichSex = (tokens: readonly Token[]): boolean =>
+  /\b(?:which|wich|what|who)(?: (?:ones?|of (?:them|these|those)|chicks?))?s? (?:are|is|r|will be|would be)(?: the| all| my)? (?:girls|boys|hens|pullets|cockerels|roos|roosters|males|females|cocks|lads|ladies)\b/u.test(
+    tokens
+      .slice(0, 60)
+      .map(({ word }) => word)
+      .join(' '),
+  )
+
+/** "the kids", "their children": the chicks, where no child is to keep them. */
+const areChicks = (tokens: readonly Token[], at: number): boolean =>
+  /^(?:kids|children)$/u.test(tokens[at]!.word) &&
+  !tokens
+    .slice(Math.max(0, at - 4), at)
+    .some(({ word }) => /\b(?:for|with|around|near|about|my|have|nice|good|safe|friendly|grand|two|and)\b/u.test(word))
+
+/** "8 eggs in the bator", "set a dozen eggs": eggs that are counted, and no question of laying. */
+function isSet(tokens: readonly Token[], at: number): boolean {
+  const token = tokens[at]!
+  if (token.type !== 'aspect' || token.aspect !== 'eggs' || !/^(?:eggs?)$/u.test(token.word)) return false
+  const before = tokens.slice(Math.max(0, at - 3), at)
+  const after = tokens.slice(at + 1, at + 6).map(({ word }) => word)
+  const sat = before.some(({ word }) => /brood|^(?:sitting|sat)$/u.test(word)) && before.at(-1)?.word === 'on'
+  const counted = before.some(
+    ({ type, word }) => type === 'number' || word === 'some' || word === 'few' || word === 'dozen',
+  )
+  return (
+    sat ||
+    (counted &&
+      after.some((word) =>
+        /^(?:bator|incubator|incubating|set|cooking|broody|brooding|hatching|brewing|going)$/u.test(word),
+      ))
+  )
+}
+
+const unique = <T>(list: readonly T[]): readonly T[] => [...new Set(list)]
+const isHowBrown = ({ word }: Token, before: Token | undefined): boolean => word === 'brown' && before?.word === 'how'
+
+/** What is asked about. `laying`: layers were asked for; `mated`: birds are put together. */
+export const aspectsOf = (
+  tokens: readonly Token[],
+  { laying, mated }: { readonly laying: boolean; readonly mated: boolean },
+): readonly Aspect[] =>
+  unique([
+    ...spoken(tokens),
+    ...(laying ? (['eggs'] as const) : []),
+    ...(mated && tokens.some((token, at) => isHowBrown(token, tokens[at - 1])) ? (['shell'] as const) : []),
+    ...(asksWhichSex(tokens) ? (['sexing'] as const) : []),
+  ])
+
+/** What is wished for: eggs, shell colours, sexable chicks. */
+export const goalsOf = (tokens: readonly Token[]): readonly Goal[] =>
+  unique(
+    tokens.flatMap((token, at): readonly Goal[] => {
+      if (areChicks(tokens, at) || isUnwished(tokens, at)) return []
+      if (token.type === 'sexlink') return ['sexable']
+      if (token.type !== 'goal') return []
+      return isDual(token.word) ? ['eggs', token.goal] : [token.goal]
+    }),
+  )
