@@ -1,5 +1,6 @@
 // core/question.ts: the shape of every Question: what a message asked, as plain data. No prose.
 import * as z from 'zod'
+import { shownIds } from './looks/shown.ts'
 
 const Sex = z.enum(['M', 'F'])
 
@@ -137,6 +138,7 @@ export const CrossQuestion = z.strictObject({
     .min(1)
     .readonly(),
   aspects: z.array(Aspect).readonly(),
+  shown: z.array(z.enum(shownIds)).readonly().optional(), // how many of the chicks show these is asked
   ...Common,
 })
 export const PartnersQuestion = z.strictObject({

@@ -9,7 +9,7 @@ import { crossCautions } from '../cross/cautions.ts'
 import { loci } from '../data/loci.ts'
 import { henSources } from '../hen/sources.ts'
 import type { Locus } from '../vocabulary.ts'
-import type { BirdRef, CrossQuestion } from '../question.ts'
+import type { Aspect, BirdRef, CrossQuestion } from '../question.ts'
 import { assumptionWords, birdsOf, fitting, uniqueSources } from './parts.ts'
 import { withRules } from './rulesBehind.ts'
 import { severalSummary } from './crossSeveral.ts'
@@ -72,25 +72,32 @@ const onceEach = (cautions: readonly Caution[]): readonly Caution[] => [
   ...new Map(cautions.map((one) => [one.text, one])).values(),
 ]
 
-/** Asked first whether it does harm: what of the mating does, or that nothing known does. */
-const harmWords = (cautions: readonly Caution[]): string =>
-  fitting(
-    cautions.find(({ topic }) => topic === 'lethal' || topic === 'welfare')?.text ??
-      'No harm that I know of comes of this mating: no killer gene and no feather fault is doubled.',
-  )
+/** Asked whether it does harm: what of the mating does, whatever else is asked; or, asked first, that nothing known does. */
+function harmWords(cautions: readonly Caution[], aspects: readonly Aspect[]): string | undefined {
+  const onlyWhy = aspects.length > 0 && aspects.every((aspect) => aspect === 'why')
+  if (!aspects.includes('welfare') && !onlyWhy) return undefined
+  const found = cautions.find(({ topic }) => topic === 'lethal' || topic === 'welfare')?.text
+  const none = 'No harm that I know of comes of this mating: no killer gene and no feather fault is doubled.'
+  if (found !== undefined) return fitting(found)
+  return aspects[0] === 'welfare' ? fitting(none) : undefined
+}
 
 export function answerCross(question: CrossQuestion): CrossAnswer {
   const matings = question.matings.slice(0, mostMatings)
   const why = question.aspects.some((aspect) => aspect === 'why' || aspect === 'more')
   const crossed = matings.map(({ sire, dam }) => mate(sire, dam)).map((one) => (why ? withRules(one) : one))
-  const summaries = crossed.map((one) => summaryOf(one, question.aspects))
+  const summaries = crossed.map((one) => summaryOf(one, question.aspects, question.shown))
   const cautions = onceEach(crossed.flatMap((one, i) => crossCautions(one, matings[i]!, question.aspects)))
-  const harm = question.aspects[0] === 'welfare' ? harmWords(cautions) : undefined
+  const harm = harmWords(cautions, question.aspects)
   const named = crossed.map((_, i) => `${nameOfBird(matings[i]!.sire)} on ${nameOfBird(matings[i]!.dam)}`)
   const dropped = question.matings.length - matings.length
   return {
     kind: 'cross',
-    summary: harm ?? (crossed.length === 1 ? summaries[0]! : severalSummary(matings, crossed, named, question.aspects)),
+    summary:
+      harm ??
+      (crossed.length === 1
+        ? summaries[0]!
+        : severalSummary(matings, crossed, named, question.aspects, question.shown)),
     assumptions: [
       ...assumptionWords(question.assumed),
       ...takenForGranted(matings, crossed),

@@ -3,6 +3,8 @@ import type { Crossed } from '../answer.ts'
 import type { Aspect, BirdRef } from '../question.ts'
 import { asksOfHenOnly, henPhrase } from './henSummary.ts'
 import { fitting } from './parts.ts'
+import { shownSummary } from './shownSummary.ts'
+import type { ShownId } from '../looks/shown.ts'
 
 type Mating = { readonly sire: BirdRef; readonly dam: BirdRef }
 
@@ -35,7 +37,19 @@ export function severalSummary(
   crossed: readonly Crossed[],
   named: readonly string[],
   aspects: readonly Aspect[] = [],
+  asked: readonly ShownId[] = [],
 ): string {
+  const shown = crossed.map((one) => (asked.length > 0 ? shownSummary(one, asked) : undefined))
+  if (shown.every((told) => told !== undefined)) {
+    const [first, ...others] = shown
+    return others.every((told) => told === first)
+      ? fitting(`${first!.replace(/\.$/u, '')}, in each of these matings.`, first!)
+      : fitting(
+          shown.map((told, i) => `${named[i]}: ${told.charAt(0).toLowerCase()}${told.slice(1)}`).join(' '),
+          shown.map((told, i) => `${i + 1}: ${told.charAt(0).toLowerCase()}${told.slice(1)}`).join(' '),
+          'It differs from mating to mating, as told below.',
+        )
+  }
   const hens = crossed.map(({ cases }) => cases[0]?.hen)
   if (asksOfHenOnly(aspects) && hens.every((hen) => hen != null)) {
     const told = crossed.map((_, i) => `${named[i]}: ${henPhrase(hens[i]!, aspects)}`)

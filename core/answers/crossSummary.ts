@@ -4,6 +4,8 @@ import type { Aspect } from '../question.ts'
 import { shareWords } from './fraction.ts'
 import { asksOfHenOnly, henSummary, shellSummary } from './henSummary.ts'
 import { fitting, longest } from './parts.ts'
+import { shownSummary } from './shownSummary.ts'
+import type { ShownId } from '../looks/shown.ts'
 
 const verdictWord = { yes: 'Yes', partly: 'Partly', no: 'No' } as const
 
@@ -277,7 +279,14 @@ function dependsLine(cases: readonly Case[]): string {
   )
 }
 
-export function summaryOf({ cases }: Crossed, aspects: readonly Aspect[]): string {
+/** @param asked what of the chicks is counted first, whatever else is asked */
+export function summaryOf(crossed: Crossed, aspects: readonly Aspect[], asked: readonly ShownId[] = []): string {
+  const told = asked.length > 0 ? shownSummary(crossed, asked) : undefined
+  if (told === undefined) return unaskedSummary(crossed, aspects)
+  return aspects.includes('sexing') ? fitting(`${told} ${verdictLine(crossed.cases[0]!, undefined)}`, told) : told
+}
+
+function unaskedSummary({ cases }: Crossed, aspects: readonly Aspect[]): string {
   const [first] = cases
   if (first?.hen && asksOfHenOnly(aspects)) return shellSummary(cases, aspects) ?? henSummary(first.hen, aspects)
   const looks =

@@ -3,6 +3,7 @@ import { breedNamed, breeds } from '../../core/breeds.ts'
 import { varietiesOf } from '../variety.ts'
 import { aspectsOf, commonOf, type Reader } from './common.ts'
 import { pairsIn, type Pair } from './pairs.ts'
+import { shownAsked } from './shownAsked.ts'
 import type { Bird } from '../bird.ts'
 import type { Reading } from '../reading.ts'
 import type { AskBackQuestion, Assumed, BirdRef, CrossQuestion, Question } from '../../core/question.ts'
@@ -85,6 +86,7 @@ export function crossOf(pairs: readonly Pair[], reading: Reading, more: readonly
   const turned = bothWays(reading) && told.length === 1 ? told.map(({ sire, dam }) => ({ sire: dam, dam: sire })) : []
   const birds = pairs.flatMap(({ sire, dam }) => [sire, dam])
   const aspects = aspectsOf(reading)
+  const shown = shownAsked(pairs, reading)
   const ofShells =
     (birds.every(isOfEggColour) && aspects.length > 0 && aspects.every((one) => one === 'shares')) ||
     (aspects.includes('shell') && aspects.every(isShareOrShell)) ||
@@ -99,6 +101,7 @@ export function crossOf(pairs: readonly Pair[], reading: Reading, more: readonly
     kind: 'cross',
     matings: [...told, ...turned],
     aspects: ofShells ? ['shell'] : aspects,
+    ...(shown.length > 0 && !ofShells ? { shown } : {}),
     ...commonOf(reading, birds, [...pairs.flatMap(maleFirst).slice(0, 2), ...more]),
   }
 }

@@ -84,7 +84,7 @@ export const traits: Readonly<Record<string, Trait>> = {
     locus: 'h',
     allele: 'h',
     seen: false,
-    said: 'silkie feather, silkie feathers, silkie feathered, silkie feathering, silkied, silkie gene, silky feather, silky feathers, hookless, silkie feather gene',
+    said: 'silkie feather, silkie feathers, silkie feathered, silkie feathering, silkied, silkie gene, silky feather, silky feathers, silky feathered, hookless, silkie feather gene',
   },
   'naked neck': { locus: 'Na', allele: 'Na', seen: true, said: 'naked neck gene, bare neck gene, na gene, nn gene' },
   'slow feathering': {
