@@ -2,7 +2,7 @@
 import { breedNamed, genesOf } from '../../core/breeds.ts'
 import { traitsIn } from '../bird.ts'
 import { traits } from '../words/traits.ts'
-import { chicksCounted, saidOfAll, type Chicks } from './chicks.ts'
+import { chicksCounted, isSpot, saidOfAll, type Chicks } from './chicks.ts'
 import { isOf, isOfKin, type Trait } from './carrierKin.ts'
 import type { Bird } from '../bird.ts'
 import type { Reading } from '../reading.ts'
@@ -112,7 +112,7 @@ export function talliesOf(
 function showsIt(look: readonly Token[], trait: Trait, not: boolean): boolean | undefined {
   if (isOf(look, trait)) return !not
   if (trait.allele === 'lav' && look.some(({ word }) => /^gr[ea]ys?$/u.test(word))) return !not
-  if (not) return undefined
+  if (not || look.every(isSpot)) return undefined
   const white = look.some((token) => token.type === 'colour' && token.colour === 'white')
   return white && coveredByWhite.has(trait.locus) ? undefined : false
 }

@@ -12,6 +12,8 @@ export type Chicks = {
   /** Said not to look so. */
   readonly not: boolean
   readonly at: number
+  /** Where in the text the count ends. */
+  readonly end: number
 }
 
 /** What a word does in a count. `mate`: a grown bird; `part`: a word after which the parents come. */
@@ -40,6 +42,20 @@ const clearWord = /^(?:clear|clean|normal|normals|plain|ordinary|solid|standard)
 /** Said of chicks that show nothing of what is in question. */
 export const isClear = ({ word }: Token): boolean => clearWord.test(word)
 
+/** "a white head dot", "spot on its head": a mark on the down. */
+export const isSpot = (token: Token | undefined): boolean =>
+  /^(?:white |yellow |pale |head ?|headed )?(?:dots?|spots?)$|^head ?spots?$|^head ?dots?$|^spotted$/u.test(
+    token?.word ?? '',
+  )
+
+/** "3 naked 8 feathered", "2 singles": short for what they have, right behind a number or "all". */
+const shortLook = /^(?:bare|feathered|smooth|singles?|curly|curlies|rose)$/u
+/** "8 of 8 chicks pea": the same wherever it stands. */
+const shortAnywhere = /^(?:naked|pea)$/u
+/** "15 naked necks": birds that are called by what they show. */
+export const isShownBreed = (token: Token): boolean =>
+  token.type === 'breed' && (token.names[0] === 'Naked Neck' || token.names[0] === 'Frizzle')
+
 const youngster =
   /^(?:pullets?|pul+[ei]ts?|cockerels?|cockrels?|cockerals?|girls?|boys?|bois?|females?|males?|sons?|daughters?|dtrs?)$/u
 const units =
@@ -67,7 +83,9 @@ function roleOf(token: Token, before: Word | undefined): Role {
   if (isClear(token)) return 'look'
   if (word === 'half') return 'half'
   if (/^(?:all|every|each|only)$/u.test(word)) return 'all'
-  if (type === 'colour' || type === 'trait') return 'look'
+  if (type === 'colour' || type === 'trait' || isSpot(token)) return 'look'
+  if (type === 'unknown' && shortAnywhere.test(word)) return 'look'
+  if (/^(?:number|all)$/u.test(before?.role ?? '') && (shortLook.test(word) || isShownBreed(token))) return 'look'
   if (type === 'chick') return 'young'
   if (type === 'cock' || type === 'hen') return !token.parent && youngster.test(word) ? 'young' : 'mate'
   if (type === 'kin') return youngster.test(word) ? 'young' : 'mate'
@@ -202,6 +220,7 @@ function countedIn(tokens: readonly Token[]): readonly Chicks[] {
     taken.add(at)
     return { count: words[at].value, end: at + 1 }
   }
+  const endBefore = (at: number): number => words[Math.min(at, words.length) - 1]?.token.end ?? 0
   const joins = (word: Word | undefined): boolean =>
     word !== undefined &&
     (word.role === 'of' || word.token.type === 'outOf' || word.token.type === 'between' || word.token.type === 'slash')
@@ -232,16 +251,19 @@ function countedIn(tokens: readonly Token[]): readonly Chicks[] {
       const first = phraseFrom(words, whole?.end ?? i + 1)
       const said = first.look.length > 0 ? first : { ...first, ...lookBehindParents(words, first) }
       const later = whole ?? (joins(words[said.end]) && said.look.length > 0 ? total(said.end + 1) : undefined)
+      const isRest = said.not && said.look.length === 0 && found.some(({ look }) => look.length > 0)
       const isCounted =
-        said.young || said.look.length > 0 || ['all', 'hatched'].includes(words[i - 1]?.role ?? '') || later
+        isRest || said.young || said.look.length > 0 || ['all', 'hatched'].includes(words[i - 1]?.role ?? '') || later
       if (!isCounted) continue
+      const bare = said.look.length === 0 && said.not ? found.findLast(({ look }) => look.length > 0) : undefined
       found.push({
         count: value,
         ...(later && later.count >= value ? { of: later.count } : {}),
         ...(said.sex ? { sex: said.sex } : {}),
-        look: said.look,
-        not: said.not,
+        look: bare?.look ?? said.look, // "5 with a head spot and 4 without"
+        not: bare ? !bare.not : said.not,
         at: token.at,
+        end: endBefore(Math.max(first.end, later?.end ?? 0)),
       })
     } else if (role === 'not') {
       // "no whites in 14 chicks", "none of the 12 were lavender"
@@ -257,6 +279,7 @@ function countedIn(tokens: readonly Token[]): readonly Chicks[] {
           look: said.look,
           not: false,
           at: token.at,
+          end: endBefore(Math.max(said.end, whole.end)),
         })
     } else if (role === 'half') {
       const after = next(words, i + 1)
@@ -269,9 +292,10 @@ function countedIn(tokens: readonly Token[]): readonly Chicks[] {
           look: said.look,
           not: said.not,
           at: token.at,
+          end: endBefore(said.end),
         })
     } else if (role === 'look' && isBareChick(words, i)) {
-      found.push({ count: 1, look: [token], not: false, at: token.at })
+      found.push({ count: 1, look: [token], not: false, at: token.at, end: endBefore(i + 2) })
     } else if (role === 'article' && words[i - 1]?.role !== 'not' && words[i + 1]?.role === 'look') {
       const said = phraseFrom(words, i + 1)
       const young = words.slice(i + 1, i + 5).find((word) => word.role !== 'look')
@@ -282,7 +306,14 @@ function countedIn(tokens: readonly Token[]): readonly Chicks[] {
           isChickCount(words, i) ||
           hasOutcome(words, i))
       if (isSeen && said.look.length > 0)
-        found.push({ count: 1, ...(said.sex ? { sex: said.sex } : {}), look: said.look, not: false, at: token.at })
+        found.push({
+          count: 1,
+          ...(said.sex ? { sex: said.sex } : {}),
+          look: said.look,
+          not: false,
+          at: token.at,
+          end: endBefore(said.end),
+        })
     }
   }
   return found
@@ -312,4 +343,9 @@ export function saidOfAll(
       return { look: [], not: true }
   }
   return undefined
+}
+
+/** The text but for the chicks that are counted in it: who was put to whom. */
+export function withoutCounts(text: string, tokens: readonly Token[]): string {
+  return chicksCounted(tokens).reduceRight((left, { at, end }) => `${left.slice(0, at)} ${left.slice(end)}`, text)
 }

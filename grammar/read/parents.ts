@@ -1,5 +1,6 @@
 // grammar/read/parents.ts: what did I hatch, and who can the father be: chicks described, and the parents in question.
 import { commonOf, isHybrid, isSolid, numberBefore, refsOf, type Reader } from './common.ts'
+import { isSpot } from './chicks.ts'
 import { isFatherToBe } from './partners.ts'
 import { isToldPair } from './pairs.ts'
 import type { Bird } from '../bird.ts'
@@ -56,12 +57,6 @@ const isPartOnly = ([colour, next, last]: readonly Token[]): boolean =>
     /^(?:bell(?:y|ies)|tumm(?:y|ies)|chests?|breasts?|bums?|bottoms?|wing ?tips?|specks?|flecks?|dots?)$/iu.test(
       token?.said ?? '',
     ),
-  )
-
-/** "a white head dot", "spot on its head": a mark, and no colour of the chick. */
-const isSpot = (token: Token | undefined): boolean =>
-  /^(?:white |yellow |pale |head ?|headed )?(?:dots?|spots?)$|^head ?spots?$|^head ?dots?$|^spotted$/u.test(
-    token?.word ?? '',
   )
 
 const combWords = (text: string): string | undefined =>

@@ -1,14 +1,16 @@
 // grammar/read/purity.ts: "is he pure for rose comb": what stands in place of a dominant is what a bird may carry unseen.
+import { breedNamed, genesOf } from '../../core/breeds.ts'
 import { loci, type LocusId } from '../../core/data/loci.ts'
 import { traitsIn } from '../bird.ts'
 import { traits } from '../words/traits.ts'
-import { chicksCounted, isClear, saidOfAll, type Chicks } from './chicks.ts'
+import { partName } from './carrierShown.ts'
+import { chicksCounted, isClear, isShownBreed, saidOfAll, withoutCounts, type Chicks } from './chicks.ts'
 import { commonOf, type Reader } from './common.ts'
 import { pairsIn } from './pairs.ts'
 import type { Bird } from '../bird.ts'
-import type { Reading } from '../reading.ts'
+import { readingOf, type Reading } from '../reading.ts'
 import type { Token } from '../token.ts'
-import type { CarrierQuestion, FlockBird, Tally } from '../../core/question.ts'
+import type { BirdRef, CarrierQuestion, FlockBird, Tally } from '../../core/question.ts'
 
 /** Dominants of which keepers ask whether a bird has one copy or two. */
 const debated: ReadonlySet<LocusId> = new Set(['B', 'R', 'P', 'O', 'Mb', 'Cr', 'F', 'Na', 'Pti', 'S', 'K'])
@@ -18,10 +20,10 @@ type Trait = { readonly locus: LocusId; readonly lack: string }
 
 const words = ({ words: said }: Reading): string => said.join(' ')
 
-/** "is he pure", "one copy or two", "double barred?", "does he carry single comb". */
+/** "is he pure", "one copy or two", "double barred?", "does he carry single comb", "so F/F?". */
 const asksPurity = (reading: Reading): boolean =>
-  reading.tokens.some(({ type }) => type === 'pure') ||
-  /\b(?:pure|homozygous|hetero?zygous|double|single or|one or two|one copy|two copies|only (?:got |has |have )?one|(?:got|has|have|hes|shes|with|carry|carries|carrying) (?:only )?(?:1|2|one|two|both)(?: copies| copy| of them| genes?)?\b(?! (?:of|hens?|roos?|chicks?|eggs?|\w+s\b)))\b/u.test(
+  reading.tokens.some(({ type, said }) => type === 'pure' || (type === 'gene' && said.includes('/'))) ||
+  /\b(?:pure|homozygous|hetero?zygous|genotype|double|single (?:or|barr\w+|factor|dose|copy)|one or two|one copy|two copies|only (?:got |has |have )?one|(?:got|has|have|hes|shes|with|carry|carries|carrying) (?:only )?(?:1|2|one|two|both)(?: copies| copy| of them| genes?)?\b(?! (?:of|hens?|roos?|chicks?|eggs?|\w+s\b)))\b/u.test(
     words(reading),
   ) ||
   reading.tokens.some(({ type }) => type === 'carries' || type === 'split')
@@ -31,7 +33,9 @@ const otherShell = /^(?:white|brown|tan|tinted|cream)$/u
 
 /** The dominant that is spoken of, by itself or by the lack of it. */
 function traitOf(reading: Reading): Trait | undefined {
-  const spoken = traitsIn(reading.tokens.filter(({ type }) => type === 'trait' || type === 'colour'))
+  const spoken = traitsIn(
+    reading.tokens.filter((token) => token.type === 'trait' || token.type === 'colour' || isShownBreed(token)),
+  )
   const shell =
     blueShell.test(words(reading)) || reading.scene.goals.some((goal) => /^(?:blue|green)-eggs$/u.test(goal))
   const found = shell ? ['blue egg'] : spoken
@@ -43,16 +47,27 @@ function traitOf(reading: Reading): Trait | undefined {
 }
 
 const smooth = /^(?:smooth|flat|straight|clean|bare|plain|normal)$/u
+/** Short for a look: of these, what has the dominant and what lacks it. */
+const short: Partial<Readonly<Record<LocusId, { readonly has: RegExp; readonly lacks: RegExp }>>> = {
+  Na: { has: /^(?:naked|bare)$/u, lacks: /^feathered$/u },
+  R: { has: /^rose$/u, lacks: /^singles?$/u },
+  P: { has: /^pea$/u, lacks: /^singles?$/u },
+  F: { has: /^curl(?:y|ies)$/u, lacks: /^$/u },
+  Pti: { has: /^feathered$/u, lacks: /^$/u },
+}
 
 /** Do these words of chicks say that they lack the dominant? Undefined where they say nothing of it. */
 function lacksIt(look: readonly Token[], not: boolean, { locus, lack }: Trait): boolean | undefined {
   const own = traitsIn(look).find((id) => traits[id]?.locus === locus)
   if (own !== undefined) return (traits[own]!.allele === lack) !== not
+  if (locus === 'P' && traitsIn(look).includes('single comb')) return !not
   if (locus === 'O') {
     if (look.some(({ word }) => otherShell.test(word))) return !not
     return look.some(({ word }) => /^(?:blue|green)$/u.test(word)) ? not : undefined
   }
-  if (look.some((token) => isClear(token) || smooth.test(token.word))) return !not
+  if (look.some(({ word }) => short[locus]?.has.test(word))) return not
+  if (look.some((token) => isClear(token) || smooth.test(token.word) || short[locus]?.lacks.test(token.word)))
+    return !not
   return locus === 'B' && look.some(({ type }) => type === 'colour') ? !not : undefined
 }
 
@@ -76,7 +91,31 @@ function talliesOf(reading: Reading, trait: Trait): readonly Tally[] {
     return [{ count, ...own, shows: lacks }, ...rest].filter((tally) => tally.count > 0)
   })
   if (trait.locus === 'O' && isLaying(reading)) return layersCounted(reading)
-  return seen.length > 0 ? withRest(seen, counted) : ofAll(reading, counted, trait)
+  if (seen.length > 0) return withRest(seen, counted)
+  const all = ofAll(reading, counted, trait)
+  return all.length > 0 || !thrown(reading, trait) ? all : [{ count: 1, shows: true }]
+}
+
+/** The message without the chicks that are told of: who was put to whom. */
+function parentsOf(reading: Reading, trait: Trait): Reading {
+  const look = thrown(reading, trait)
+  const { text, tokens } = reading
+  const counted = chicksCounted(tokens).length > 0
+  if (!counted && !look) return reading
+  return readingOf(counted || !look ? withoutCounts(text, tokens) : `${text.slice(0, look.at)} ${text.slice(look.end)}`)
+}
+
+const throws = /^(?:threw|throws|throw|throwing|gave|gives|produced|produces)$/u
+
+/** "he threw singles", "gives me some single combs": nobody counted, but there was one at least. The words of its look. */
+function thrown({ tokens }: Reading, trait: Trait): Token | undefined {
+  const at = tokens.findIndex(({ word }) => throws.test(word))
+  if (at < 0 || tokens.slice(0, at).some(({ type, word }) => type === 'not' || word === 'if')) return undefined
+  const after = tokens.slice(at + 1, at + 5).filter(({ type }) => type !== 'filler')
+  const look = after.find(
+    (token) => short[trait.locus]?.lacks.test(token.word) || token.type === 'trait' || token.type === 'colour',
+  )
+  return look && lacksIt([look], false, trait) === true ? look : undefined
 }
 
 /** "3 lay blue 2 lay white": daughters counted by their shells, blue ones and others. */
@@ -115,15 +154,32 @@ function ofAll(reading: Reading, counted: readonly Chicks[], trait: Trait): read
     : [{ count: total.count, ...(total.sex ? { sex: total.sex } : {}), shows: lacks }]
 }
 
-/** A single-combed bird lacks the pea comb as well as the rose comb. */
-const showsLack = (bird: Bird | undefined, { locus }: Trait): boolean =>
-  locus === 'P' && bird !== undefined && traitsIn(bird.saidOf.parts).includes('single comb')
+/** A single-combed bird lacks the pea comb as well as the rose comb; "plain hens" lack what is in question. */
+const showsLack = (bird: Bird | undefined, sex: 'M' | 'F', { locus }: Trait, { tokens }: Reading): boolean =>
+  (locus === 'P' && bird !== undefined && traitsIn(bird.saidOf.parts).includes('single comb')) ||
+  tokens.some(
+    (token, i) =>
+      token.type === (sex === 'M' ? 'cock' : 'hen') &&
+      bird?.ref.breed === undefined &&
+      [tokens[i - 1], tokens[i - 2], tokens[i + 1]].some(
+        (near) => near !== undefined && (isClear(near) || /^(?:smooth|regular|usual)$/u.test(near.word)),
+      ),
+  )
 
-const member = (bird: Bird | undefined, name: string, sex: 'M' | 'F', trait: Trait): FlockBird => ({
-  name,
+/** "my frizzle": called by what it shows, it may have one copy of it or two, whatever the usual one has. */
+function asAsked({ ref }: Bird, { locus, lack }: Trait): BirdRef {
+  const breed = ref.breed === undefined ? undefined : breedNamed(ref.breed)
+  const gene = breed && genesOf(breed)[locus]
+  if (breed?.type !== 'described' || gene?.kind !== 'genotype' || ref.genotype?.[locus]) return ref
+  const dominant = gene.alleles.find((allele) => allele !== lack)
+  return dominant === undefined ? ref : { ...ref, genotype: { ...ref.genotype, [locus]: [dominant] } }
+}
+
+const member = (bird: Bird | undefined, sex: 'M' | 'F', trait: Trait, reading: Reading): FlockBird => ({
+  name: partName(sex),
   sex,
-  ...(bird && Object.keys(bird.ref).length > 0 ? { bird: bird.ref } : {}),
-  ...(showsLack(bird, trait) ? { shows: { [trait.lack]: true } } : {}),
+  ...(bird && Object.keys(bird.ref).length > 0 ? { bird: asAsked(bird, trait) } : {}),
+  ...(showsLack(bird, sex, trait, reading) ? { shows: { [trait.lack]: true } } : {}),
 })
 
 const has = (bird: Bird | undefined, { locus, lack }: Trait): boolean =>
@@ -132,7 +188,7 @@ const has = (bird: Bird | undefined, { locus, lack }: Trait): boolean =>
 
 /** "one or two barring genes" counts no chicks. */
 const isOfYoung = ({ tokens }: Reading): boolean =>
-  tokens.some(({ type }) => type === 'chick' || type === 'kin') ||
+  tokens.some(({ type, word }) => type === 'chick' || type === 'kin' || throws.test(word)) ||
   chicksCounted(tokens).some(({ of }) => of !== undefined)
 
 /** Whether a bird has one copy or two of a dominant, by its chicks. Without chicks that is a question of fact. */
@@ -146,9 +202,14 @@ export const readPurity: Reader = (reading): CarrierQuestion | undefined => {
   const trait = traitOf(reading)
   if (!trait) return undefined
   const chicks = talliesOf(reading, trait)
-  const [pair] = pairsIn(reading)
+  const parents = parentsOf(reading, trait)
+  const { matings, birds } = parents.scene
+  const [pair] = [...pairsIn(parents), ...(matings.length === 0 ? pairsIn(reading) : [])]
   if (chicks.length === 0 || (!pair && !isOfYoung(reading))) return undefined
-  const lone = (sex: 'M' | 'F'): Bird | undefined => reading.scene.birds.find((bird) => bird.sex === sex && bird.named)
+  const lone = (sex: 'M' | 'F'): Bird | undefined =>
+    [...matings.flatMap(({ sires, dams }) => [...sires, ...dams]), ...birds].find(
+      (bird) => bird.sex === sex && bird.named,
+    )
   const [sire, dam] = pair ? [pair.sire, pair.dam] : [lone('M'), lone('F')]
   const she = reading.words.some((word) => /^(?:she|shes)$/u.test(word))
   const isHen = she || (has(dam, trait) && !has(sire, trait) && loci[trait.locus].on !== 'Z')
@@ -158,7 +219,7 @@ export const readPurity: Reader = (reading): CarrierQuestion | undefined => {
     allele: trait.lack,
     locus: trait.locus,
     flock: {
-      birds: [member(sire, 'the cock', 'M', trait), member(dam, 'the hen', 'F', trait)],
+      birds: [member(sire, 'M', trait, reading), member(dam, 'F', trait, reading)],
       broods: [{ sire: 'the cock', dam: 'the hen', chicks }],
     },
     rivals: [],

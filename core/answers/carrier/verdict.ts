@@ -21,6 +21,9 @@ export const nameOf = ({ name, sex }: Member): string =>
   isOwnName(name) || isYoung.test(name) ? name : `the ${pronouns(sex).kind}`
 const isYoung = /^the (?:chick|daughter|son)$/u
 
+/** Below this a bird is as good as pure. */
+const hardly = 0.05
+
 /** The summary, by what is known. `seen` are the readings on its offspring, in words; `test` the first test mating. */
 export function verdict(
   debated: Debated,
@@ -51,6 +54,11 @@ export function verdict(
   }
   const chance = chanceWords(p)
   if (seen.length === 0) return `${chance} that ${name} carries ${what}.`.replace(/^./u, (first) => first.toUpperCase())
+  if (debated.pureFor !== undefined && toNumber(p) < hardly)
+    return fitting(
+      `Almost surely pure for ${debated.pureFor}: after ${seen.join(' and ')}, ${chance} that ${he} carries ${what}.`,
+      `Almost surely pure for ${debated.pureFor}: ${chance} that ${he} carries ${what}.`,
+    )
   const orElse = debated.pureFor === undefined ? '' : `; otherwise pure for ${debated.pureFor}`
   return fitting(
     `After ${seen.join(' and ')}: ${chance} that ${he} carries ${what}${orElse}.`,

@@ -75,7 +75,7 @@ describe('pure for a dominant: the lack of it is what a bird may carry unseen', 
     const answer = ask('the cock', 'r+', [rose, single], [of(false, 9)])
     expect(answer.nowFraction).toBe('1/513') // even before; 1/2 to the ninth
     expect(answer.summary).toBe(
-      'After 9 rose-combed chicks from a Rhode Island Red hen: under 1 in 100 that he carries single comb; otherwise pure for rose comb.',
+      'Almost surely pure for rose comb: after 9 rose-combed chicks from a Rhode Island Red hen, under 1 in 100 that he carries single comb.',
     )
   })
   test('one single-combed chick settles it', () => {
