@@ -69,6 +69,29 @@ export const Aspect = z.enum([
 ])
 export type Aspect = z.infer<typeof Aspect>
 
+/** What of one bird is asked beyond its figures. */
+export const Feature = z.enum([
+  'crest',
+  'beard',
+  'feet',
+  'toes',
+  'tail',
+  'tufts',
+  'neck',
+  'short-legs',
+  'skin',
+  'lobes',
+  'eyes',
+  'origin',
+  'breeds-true',
+  'ground',
+  'copies',
+  'lethal',
+  'flight',
+  'marks',
+])
+export type Feature = z.infer<typeof Feature>
+
 /** How the keeper writes, so that the reply can follow. */
 export const Manner = z.strictObject({
   symbols: z.boolean(), // used genotype symbols, or asked for them
@@ -214,6 +237,8 @@ export const FactQuestion = z.strictObject({
   locus: z.string().optional(),
   otherLocus: z.string().optional(), // for topic 'linked': the second gene
   aspects: z.array(Aspect).readonly().optional(), // what of one bird is asked, said first
+  features: z.array(Feature).readonly().optional(), // the same, of what has no figure
+  unseen: z.boolean().optional(), // a picture was sent or spoken of: it is said that none is seen
   flock: Flock.optional(), // for topic 'flock': what has been told so far
   ...Common,
 })

@@ -23,12 +23,18 @@ for (const [concept, list] of entries(conceptWords))
     node.here.add(concept)
   }
 
+/** "my uncle says", "our cousin swears": kin of the keeper, and not of a bird. */
+const isOfKeeper = (words: readonly string[], at: number): boolean =>
+  /^(?:uncle|aunt|cousins?|grandfather)$/u.test(words[at] ?? '') &&
+  /^(?:my|our|an|wifes|husbands)$/u.test(words[at - 1] ?? '')
+
 /** How often each concept is touched. `words` are folded; signs between them part nothing. */
 export function conceptsIn(words: readonly string[]): ReadonlyMap<Concept, number> {
   const found = new Map<Concept, number>()
   const add = (concept: Concept): unknown => found.set(concept, (found.get(concept) ?? 0) + 1)
   for (let i = 0; i < words.length; i += 1) {
     const word = words[i]!
+    if (isOfKeeper(words, i)) continue
     for (const { start, concept } of beginnings) if (word.startsWith(start)) add(concept)
     let node: Node | undefined = root
     for (let k = i; node && k < i + 6; k += 1) {

@@ -22,6 +22,7 @@ import { readPurity } from './read/purity.ts'
 import { readCross } from './read/cross.ts'
 import { readAdvert, readCourtesy, readIllnessLast, readIllnessOrLaw, readOffTopic } from './read/decline.ts'
 import { readBirdFact } from './read/birdFact.ts'
+import { readFeature } from './read/featureFact.ts'
 import { readAutosomal, readBasket, readCarrying, readHiding, readLavenderFeather, readShell } from './read/geneFact.ts'
 import {
   readKin,
@@ -70,6 +71,12 @@ const asksLeave = (reading: Reading): boolean =>
 const readNoiseUnlessMated: Reader = (reading, context) => (isMated(reading) ? undefined : readNoise(reading, context))
 const readHearsayUnlessMated: Reader = (reading, context) =>
   isMated(reading) || (reading.has('carry') && reading.has('test')) ? undefined : readHearsay(reading, context)
+/** That one breed sexes itself is answered of that breed, not of autosexing in general. */
+const readFaintTopicOrBreed: Reader = (reading, context) => {
+  const topic = readFaintTopic(reading, context)
+  const general = topic?.kind === 'fact' && topic.topic === 'autosexing' && reading.has('claim')
+  return (general ? readPureSexing(reading, context) : undefined) ?? topic
+}
 
 /** A follow-up with nothing before it. */
 const readDangling: Reader = (reading) => (isDangling(reading) ? readContextMissing(reading) : undefined)
@@ -154,6 +161,7 @@ const readers: readonly Reader[] = [
   readFirstCross,
   readAutosomal,
   readOddChick,
+  readFeature,
   readTopicUnlessMated,
   readCarrying,
   readTopicOfPair,
@@ -161,7 +169,7 @@ const readers: readonly Reader[] = [
   readKinMated,
   readCross,
   readStrategy,
-  readFaintTopic,
+  readFaintTopicOrBreed,
   readKin,
   readPureSexing,
   readPhotoSex,

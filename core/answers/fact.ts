@@ -3,11 +3,13 @@ import type { FactAnswer, Source } from '../answer.ts'
 import { loci } from '../data/loci.ts'
 import type { FactQuestion } from '../question.ts'
 import { topicNamed, type Topic } from '../topics.ts'
+import { askedOf } from './fact/asked.ts'
 import { entriesOf, ofBird } from './fact/bird.ts'
+import { featureOf, locusOfFeature } from './fact/feature.ts'
 import { flockCount, flockLines } from './fact/flock.ts'
 import { linked } from './fact/linked.ts'
 import { isLocus, ofLocus, topicOfLocus } from './fact/locus.ts'
-import { assumptionWords, birdsOf, fitting, uniqueSources } from './parts.ts'
+import { assumptionWords, birdsOf, fitting, longest, uniqueSources } from './parts.ts'
 
 type Found = Pick<FactAnswer, 'about' | 'certainty' | 'verdict'> & {
   readonly summary?: string
@@ -59,6 +61,35 @@ function fromBirds(question: FactQuestion): Found | undefined {
   }
 }
 
+/** The rule of the form that was asked about; else the record that the words pointed to. */
+function topicBehind({ topic, features = [] }: FactQuestion, entries: ReturnType<typeof entriesOf>): Topic | undefined {
+  const [behind] = entries.flatMap(({ breed, bird: { line } }) =>
+    features.flatMap((feature) => locusOfFeature(breed, line, feature) ?? []),
+  )
+  return (behind === undefined ? undefined : topicOfLocus(behind)) ?? topicNamed(topic)
+}
+
+/** What was asked of each bird, or that it is not known; then the rule behind it. */
+function fromFeatures(question: FactQuestion): Found | undefined {
+  const { features = [], aspects = [], locus } = question
+  const entries = entriesOf(question.birds).slice(0, 4)
+  const isAsked = features.length > 0 || (question.topic !== 'bird' && aspects.length > 0)
+  if (!isAsked || entries.length === 0) return undefined
+  const own = entries.flatMap(({ breed, bird: { line } }) => [
+    ...features.map((feature) => featureOf(breed, line, feature, locus)),
+    ...askedOf(breed, line, aspects),
+  ])
+  const topic = features.includes('lethal') ? topicNamed(question.topic) : topicBehind(question, entries)
+  const notes = entries.map(({ breed }) => breed.note)
+  return {
+    about: entries.map(({ breed }) => breed.name).join(', '),
+    certainty: 'usual',
+    verdict: 'not asked',
+    says: [...new Set([...own, ...plainly(topic?.says ?? []).slice(0, 3), ...notes])].filter(Boolean),
+    sources: [...entries.flatMap(({ breed }) => breed.sources.genes), ...(topic?.sources ?? [])],
+  }
+}
+
 function fromLocus(question: FactQuestion): Found | undefined {
   if (!isLocus(question.locus)) return undefined
   const record = topicOfLocus(question.locus)
@@ -104,7 +135,7 @@ const nothing: Found = {
 function find(question: FactQuestion): Found {
   switch (question.topic) {
     case 'bird':
-      return fromBirds(question) ?? fromLocus(question) ?? nothing
+      return fromFeatures(question) ?? fromBirds(question) ?? fromLocus(question) ?? nothing
     case 'locus':
       return fromLocus(question) ?? fromBirds(question) ?? nothing
     case 'linked':
@@ -113,17 +144,24 @@ function find(question: FactQuestion): Found {
       return fromFlock(question)
     default: {
       const topic = topicNamed(question.topic)
-      return topic ? withBird(topic, question) : (fromBirds(question) ?? nothing)
+      return fromFeatures(question) ?? (topic ? withBird(topic, question) : (fromBirds(question) ?? nothing))
     }
   }
 }
 
+const unseen = 'I see no pictures.'
+/** Before the verdict where both fit into its line, else behind it. */
+const withUnseen = ([first = '', ...rest]: readonly string[]): readonly string[] =>
+  `${unseen} ${first}`.length <= longest ? [`${unseen} ${first}`, ...rest] : [first, unseen, ...rest]
+
 /** The first sentence is the verdict and the summary; the others stand alone, the weightier first. */
 export function answerFact(question: FactQuestion): FactAnswer {
-  const { summary, says, sources, ...found } = find(question)
+  const { summary, says: told, sources, ...found } = find(question)
+  const says = question.unseen === true ? withUnseen(told) : told
+  const first = summary ?? says[0] ?? ''
   return {
     kind: 'fact',
-    summary: fitting(summary ?? says[0] ?? ''),
+    summary: fitting(first),
     assumptions: assumptionWords(question.assumed),
     assumed: question.assumed,
     cautions: [],

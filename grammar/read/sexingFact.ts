@@ -141,8 +141,8 @@ export const readPureSexing: Reader = (reading): CrossQuestion | undefined => {
     older ||
     isToldPair(reading) ||
     scene.wanted.length > 0 ||
-    reading.has('photo', 'claim', 'trueBreeding') ||
-    !(reading.asks || reading.has('question'))
+    reading.has('photo', 'trueBreeding') ||
+    !(reading.asks || reading.has('question', 'claim'))
   )
     return undefined
   const { asWritten: _, ...ref } = bird.ref

@@ -24,10 +24,18 @@ function size({ name, weights }: Breed, line: string | undefined, breed: Breed):
   return `${name}: cocks roughly ${weight(told?.cockKg ?? weights.cockKg)}, hens ${weight(told?.henKg ?? weights.henKg)}.`
 }
 
-const legs = ({ name, shank }: Breed): string =>
-  /^(?:any|mixed|unknown)$/u.test(shank) ? '' : `${name} legs are ${shank}, as a rule.`
-const comb = ({ name, comb: kind }: Breed): string =>
-  /^(?:any|mixed)$/u.test(kind) ? '' : `${name} combs are ${kind}.`
+const legs = ({ name, type, shank }: Breed): string =>
+  type === 'described'
+    ? ''
+    : /^(?:any|mixed|unknown)$/u.test(shank)
+      ? `${name} birds have no one leg colour, as far as the catalogue knows.`
+      : `${name} legs are ${shank}, as a rule.`
+const comb = ({ name, type, comb: kind }: Breed): string =>
+  type === 'described'
+    ? ''
+    : /^(?:any|mixed)$/u.test(kind)
+      ? `${name} birds have no one comb, as far as the catalogue knows.`
+      : `${name} combs are ${kind}.`
 const temper = ({ name, temper: kind }: Breed): string =>
   kind === 'not known' ? '' : `${name}: by keepers’ word ${kind}.`
 const hardiness = ({ name, hardiness: { cold, heat } }: Breed): string =>

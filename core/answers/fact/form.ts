@@ -37,7 +37,7 @@ export function unsure(breed: Breed, line?: string): string {
 }
 
 /** White or yellow skin. */
-function skin(breed: Breed, line?: string): string {
+export function skin(breed: Breed, line?: string): string {
   const gene = genesOf(breed, line)['W']
   const yellow = gene ? sharesIn(gene).reduce((sum, [allele, part]) => sum + (allele === 'w' ? part : 0), 0) : 0
   if (yellow === 1) return `${breed.name} has yellow skin, and yellow legs where nothing darkens them.`

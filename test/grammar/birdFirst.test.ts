@@ -1,0 +1,69 @@
+// test/grammar/birdFirst.test.ts: what is asked of a breed stands in the first line, or that the catalogue does not know it.
+import { expect, test } from 'vitest'
+import { answered } from './answered.ts'
+
+const answerTo = (text: string) =>
+  answered({ kind: '', text, before: undefined, kinds: [], places: { sire: [], dam: [], birds: [] } })
+
+test.each([
+  ['What kinda comb is a Buckeye supposed to have', /^Buckeye combs are pea/u],
+  ['are Sumatras pea combed or single', /combs are pea/u],
+  ['is a Hamburg rose combed', /combs are rose/u],
+  ['are Dominique legs supposed to be yellow', /legs are yellow/u],
+  ['what skin colour does a Cornish have', /yellow skin/u],
+  ['is the Ayam Cemani skin black too', /dark skin/u],
+  ['do Houdans have a crest', /has a crest/u],
+  ['do Buckeyes have beards', /no muffs or beard/u],
+  ['do Croad Langshans have feathers on their feet?', /feathered feet/u],
+  ['does a barnevelder have feathery legs', /clean legs/u],
+  ['how many toes should a dorking have and is this dominant?', /five toes/u],
+  ['how many toes does a Welsummer have', /four toes/u],
+  ['does a dominique carry one barring gene or 2?', /cock has two copies of sex-linked barring, a hen one/u],
+  ['Do buff orpington hens got two copies of gold?', /cock has two copies of gold, a hen one/u],
+  ['has a light sussex hen one silver gene or two', /cock has two copies of silver, a hen one/u],
+  ['is exchequer mo/mo on E or on something else', /ground is usually black/u],
+  ['what is the base colour under a Speckled Sussex', /ground is mostly wheaten/u],
+  ['do blue andalusians breed true', /^No: .*one copy of blue/u],
+  ['do olive eggers breed true', /^No/u],
+  ['does a lavender orpington breed true?', /^Yes/u],
+  ['is there a lethal gene in Araucanas', /^Yes: .*ear tufts/u],
+  ['do Dorkings have a lethal gene', /^No/u],
+  ['crested duck breeders talk about a lethal crest, do my Polish chickens have that too', /^No: .*duck/u],
+  ['do houdans die from the crest gene', /^No: .*duck/u],
+  ['can leghorns fly over a fence', /light breed/u],
+])('%s', (text, words) => {
+  const answer = answerTo(text)
+  expect(answer.kind === 'fact' && answer.summary).toMatch(words)
+})
+
+test.each([
+  ['where do Barnevelders come from', /Continental.*does not know/u],
+  ['what is a wyandotte made from', /American.*does not know/u],
+  ['eye colour of Brahma', /does not know the eye colour/u],
+  ['what color are the earlobes of a Leghorn', /does not know the ear lobes.*mostly/u],
+])('%s: what is not known is said', (text, words) => {
+  const answer = answerTo(text)
+  expect(answer.kind === 'fact' && answer.summary).toMatch(words)
+})
+
+test.each([
+  ['Tractor store lady swears you can tell Silver laced wyandotte chicks by color day one, thats not a thing is it??'],
+  ['my uncle says Buff Orpington chicks can be sexed at hatch by colour. true?'],
+  ['someone told me speckled sussex chicks are autosexing'],
+])('%s: the breed mated to itself', (text) => {
+  const answer = answerTo(text)
+  expect(answer.kind === 'cross' && answer.summary).toMatch(/^Not sexable at hatch/u)
+})
+
+test.each([
+  ['Brown eggs are more nutritious than white ones, true or nah', 'shell colour and what is inside'],
+  ['do blue eggs have more protein', 'shell colour and what is inside'],
+  [
+    'i heard crossing two heritage breeds always gives weak chicks, like mutts are worse. That right?',
+    'are crossbred chicks weaker',
+  ],
+  ['are mutt chickens less healthy than purebreds', 'are crossbred chicks weaker'],
+  ['barnyard mixes are weaker, my neighbour says', 'are crossbred chicks weaker'],
+])('%s: the belief is answered, not the bird named in it', (text, about) => {
+  expect(answerTo(text)).toMatchObject({ kind: 'fact', about, verdict: 'false' })
+})
