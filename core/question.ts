@@ -32,6 +32,7 @@ export const BirdRef: z.ZodType<BirdRef> = z.lazy(() =>
 export const Assumed = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('male-first'), sire: z.string(), dam: z.string() }),
   z.strictObject({ kind: z.literal('variety'), said: z.string(), taken: z.string() }),
+  z.strictObject({ kind: z.literal('line'), said: z.string(), breed: z.string(), taken: z.string().optional() }), // a line of which nothing is known
   z.strictObject({ kind: z.literal('spelling'), said: z.string(), taken: z.string() }),
   z.strictObject({ kind: z.literal('skipped'), words: z.array(z.string()).readonly() }),
   z.strictObject({ kind: z.literal('language'), code: z.string() }),

@@ -89,6 +89,7 @@ export function normalise(message: string): Result<string, TooLong> {
     .replace(/\n[^\S\n]*[-*•][^\S\n]+(?=[^\n]*\S)/gu, bullet)
     .replace(anySign, (run) => fill(signs[run] ?? '', run))
     .replace(/[^\S\n]|[\p{Cc}\p{Cf}\p{Cs}\p{Co}\p{Cn}]/gu, (run) => (run === '\n' ? run : blank(run)))
+    .replace(/(?<=\p{L})_(?=\p{L})/gu, ' ')
     .replace(withSlash, 'w ')
     .replace(takenBack, blank)
     .replace(/(?![♂♀○●×→#*+])(?:\p{Extended_Pictographic}|\p{Emoji_Modifier})/gu, blank)

@@ -12,6 +12,8 @@ import {
   partedParents,
   unshouted,
 } from './amend.ts'
+import { apart } from './aside.ts'
+import { isWholeName } from './build/feature.ts'
 import { conceptsIn } from './concepts.ts'
 import { longestSaying, sayingsOf, type Read } from './parse.ts'
 import { sceneOf, type Scene } from './scene.ts'
@@ -180,10 +182,11 @@ function withoutOpening(clause: readonly Token[]): readonly Token[] {
     : clause
 }
 
-/** "lav x split": of nothing that is named here. */
+/** "lav x split", "split Orpington cock": of nothing that is named here. */
 const aloneOrNot = (token: Token, at: number, all: readonly Token[]): Token =>
   token.type === 'carries' &&
-  !['colour', 'trait', 'gene', 'breed', 'family', 'sexlink'].includes(all[at + 1]?.type ?? '')
+  (!['colour', 'trait', 'gene', 'breed', 'family', 'sexlink'].includes(all[at + 1]?.type ?? '') ||
+    (token.word === 'split' && isWholeName(all[at + 1]!)))
     ? { ...token, type: 'split' }
     : token
 
@@ -334,7 +337,7 @@ export function readingOf(message: string): Reading {
   const { tokens: written, corrections } = typed(unshouted(tokensOf(text, mostTokens)))
   const tokens = handedOn(
     bredCockerel(
-      breedingOn(pairedKind(partedParents(crossedLines(withoutRejected(putOn(ofParents(amended(written)))))))),
+      breedingOn(pairedKind(partedParents(crossedLines(withoutRejected(putOn(ofParents(apart(amended(written))))))))),
     ),
   ).map(asVerb)
   const clauses = parsed(worthReading(clausesOf(tokens)))

@@ -254,18 +254,20 @@ export function sceneOf(
       if (isNamed(saying.who) && !hasBreed(said)) return { said, sex: sexSaid(said), carry: undefined, place: 'bird' }
       return enter(said, bare && !saying.not ? sex : undefined, 'bird', saying.is)
     })
+    const [first] = saying.is
+    const onlySex = first !== undefined && !isNamed(first) && sexSaid(first) !== undefined // "the Sussex is the hen"
     const again = entries.findLast(
       (entry) =>
         names(saying.who, entry.said) &&
         (entry.place === 'mating' ||
-          (sexSaid(entry.said) === undefined && hasBreed(entry.said) && !hasBreed(saying.who))),
+          (sexSaid(entry.said) === undefined &&
+            hasBreed(entry.said) &&
+            (!hasBreed(saying.who) || (onlySex && entry.sex === undefined)))),
     )
     const who = bare
       ? { said: saying.who, sex, carry: undefined, place: 'bird' as const }
       : (again ?? enter(saying.who, sex, 'bird', [saying.who]))
-    const [first] = saying.is
-    if (!bare && first && !isNamed(first) && sexSaid(first) !== undefined)
-      who.sex = saying.not ? opposite(sexSaid(first)!) : sexSaid(first)
+    if (!bare && onlySex) who.sex = saying.not ? opposite(sexSaid(first)!) : sexSaid(first)
     else if (!bare && first && !hasBreed(first)) {
       for (const other of saying.is.slice(1).filter((one) => !hasBreed(one) && !isNamed(one)))
         entries.push({ ...who, said: merged(who.said, other) })

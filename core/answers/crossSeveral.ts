@@ -1,7 +1,7 @@
 // core/answers/crossSeveral.ts: several matings in one line: their verdicts, or where two lines of a breed differ and where not.
-import type { Crossed } from '../answer.ts'
+import type { Crossed, Hen } from '../answer.ts'
 import type { Aspect, BirdRef } from '../question.ts'
-import { asksOfHenOnly, henPhrase } from './henSummary.ts'
+import { asksOfHenOnly, henBrief, henPhrase } from './henSummary.ts'
 import { fitting } from './parts.ts'
 import { shownSummary } from './shownSummary.ts'
 import type { ShownId } from '../looks/shown.ts'
@@ -31,6 +31,27 @@ const eggsOf = ({ cases }: Crossed): string => String(cases[0]!.hen?.eggsFirstYe
 const linesDiffer = (matings: readonly Mating[], crossed: readonly Crossed[]): boolean =>
   new Set(matings.map(({ sire, dam }) => `${sire.breed} ${dam.breed}`)).size === 1 && sameChicks(crossed)
 
+/** 'exhibition', 'fryer': the one line in which matings of the same breeds differ; none where they differ otherwise. */
+function lineNames(matings: readonly Mating[]): readonly string[] {
+  const ways = (part: 'sire' | 'dam') => matings.flatMap((one) => one[part].line ?? [])
+  const one = new Set(matings.map(({ sire, dam }) => `${sire.breed} ${dam.breed}`)).size === 1
+  const named = [ways('sire'), ways('dam')].find((lines) => new Set(lines).size === matings.length)
+  return one ? (named ?? []) : []
+}
+
+/** 'Daughters: exhibition, perhaps 165 to 220 eggs; fryer, perhaps 180 to 230 eggs.' */
+function linesSummary(lines: readonly string[], hens: readonly Hen[], aspects: readonly Aspect[]): string {
+  const each = (words: (hen: Hen) => string): string =>
+    new Set(hens.map(words)).size === 1
+      ? `No difference between the lines: ${words(hens[0]!)}.`
+      : `${aspects[0] === 'meat' ? 'By line' : 'Daughters'}: ${lines.map((line, i) => `${line}, ${words(hens[i]!)}`).join('; ')}.`
+  return fitting(
+    each((hen) => henPhrase(hen, aspects)),
+    each((hen) => henBrief(hen, aspects)),
+    each((hen) => henBrief(hen, aspects.slice(0, 1))),
+  )
+}
+
 /** 'Rhode Island Red on Light Sussex: sexable. …', shorter where it must be. */
 export function severalSummary(
   matings: readonly Mating[],
@@ -52,6 +73,8 @@ export function severalSummary(
   }
   const hens = crossed.map(({ cases }) => cases[0]?.hen)
   if (asksOfHenOnly(aspects) && hens.every((hen) => hen != null)) {
+    const lines = lineNames(matings)
+    if (lines.length > 0) return linesSummary(lines, hens, aspects)
     const told = crossed.map((_, i) => `${named[i]}: ${henPhrase(hens[i]!, aspects)}`)
     return fitting(
       `Daughters of ${told.join('. Of ')}.`,

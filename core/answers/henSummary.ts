@@ -68,6 +68,17 @@ export const henPhrase = (hen: Hen, aspects: readonly Aspect[]): string =>
     .flatMap((aspect) => phrases[aspect]?.(hen) ?? [])
     .join('; ')
 
+/** The same in fewer words, to be set beside another: 'perhaps 195 to 250 eggs, cockerels 1.6 kg (3.5 lb)'. */
+export const henBrief = (hen: Hen, aspects: readonly Aspect[]): string =>
+  aspects
+    .slice(0, 2)
+    .map((aspect) =>
+      henPhrase(hen, [aspect])
+        .replace(/ in their first year, .*$/, '')
+        .replace(/^cockerels dress about (.*) at sixteen weeks$/, 'cockerels about $1'),
+    )
+    .join(', ')
+
 /** 'Daughters: perhaps 210 to 300 eggs in their first year, brown; calm.' Fewer phrases where all do not fit. */
 export function henSummary(hen: Hen, aspects: readonly Aspect[]): string {
   const told = aspects.flatMap((aspect) => phrases[aspect]?.(hen) ?? [])

@@ -35,6 +35,10 @@ export function assumptionWords(assumed: readonly Assumed[]): readonly string[] 
         return [`the bird named first is the cock: ${one.sire} on ${one.dam}`]
       case 'variety':
         return [`${one.said} means ${one.taken}`]
+      case 'line':
+        return [
+          `a ${one.breed} called ${one.said} is ${one.taken === undefined ? 'like its breed at large' : `of its usual line (${one.taken})`}, as no such line is known here`,
+        ]
       case 'spelling':
         return [`${one.said} means ${one.taken}`]
       case 'sack':

@@ -13,11 +13,12 @@ export const without = ([not, name]: [Token, Words], _at: number, reject: Reject
 }
 
 /** "split Black Orpington": the name of a bird, and nothing that it carries. */
-const isWholeName = (token: Token): boolean =>
-  token.type === 'breed' &&
-  token.names[0] !== undefined &&
-  !/^(?:Frizzle|Naked Neck|Barred Plymouth Rock)$/u.test(token.names[0]) &&
-  !token.names[0].endsWith('sex-link')
+export const isWholeName = (token: Token): boolean =>
+  (token.type === 'family' && token.family !== 'Silkie') ||
+  (token.type === 'breed' &&
+    token.names[0] !== undefined &&
+    !/^(?:Frizzle|Naked Neck|Barred Plymouth Rock)$/u.test(token.names[0]) &&
+    !token.names[0].endsWith('sex-link'))
 
 const carries =
   (copies: 1 | 2) =>

@@ -1,6 +1,7 @@
 // grammar/read/common.ts: what every reader hands on: what was taken for granted, and how the keeper writes.
+import { breedNamed } from '../../core/breeds.ts'
 import { isKnownWord } from '../lexicon.ts'
-import type { Bird } from '../bird.ts'
+import { birdOf, type Bird } from '../bird.ts'
 import type { Context } from '../context.ts'
 import type { Reading } from '../reading.ts'
 import type { Aspect, Assumed, BirdRef, Goal, Manner, Question } from '../../core/question.ts'
@@ -34,6 +35,17 @@ function varietyTaken(bird: Bird): readonly Assumed[] {
   return [{ kind: 'variety', said: part.said, taken }]
 }
 
+/** Of these a breed has no line that differs in more than that. */
+const isForm = /^(?:rose-comb|single-comb|large-fowl|fine-barred|open-barred)$/u
+/** A line was told that the breed is not known to have. */
+function lineTaken({ saidOf, ref }: Bird): readonly Assumed[] {
+  const said = saidOf.parts.find((part) => part.type === 'line')
+  if (said?.type !== 'line' || ref.line !== undefined || ref.breed === undefined || isForm.test(said.line)) return []
+  const breed = breedNamed(ref.breed)
+  const [own, taken] = [ref.breed.toLowerCase().includes(said.word), breed?.usualLine]
+  return own ? [] : [{ kind: 'line', said: said.word, breed: ref.breed, ...(taken === undefined ? {} : { taken }) }]
+}
+
 const once = (assumed: readonly Assumed[]): readonly Assumed[] => [
   ...new Map(assumed.map((one) => [JSON.stringify(one), one])).values(),
 ]
@@ -45,6 +57,7 @@ export const commonOf = (reading: Reading, birds: readonly Bird[] = [], more: re
     ...spelt(reading),
     ...more,
     ...birds.flatMap(varietyTaken),
+    ...birds.flatMap(lineTaken),
   ]).slice(0, 8),
   manner: reading.manner,
 })
@@ -73,8 +86,9 @@ const goalOfName: Readonly<Record<string, Goal>> = {
   'Brown-egg layer': 'brown-eggs',
   'Dark-egg layer': 'dark-eggs',
 }
-const goalsOfProducts = ({ birds, matings }: Reading['scene']): readonly Goal[] => {
-  const all = [...birds, ...matings.flatMap(({ sires, dams }) => [...sires, ...dams])]
+const goalsOfProducts = ({ birds, matings, offspring }: Reading['scene']): readonly Goal[] => {
+  const young = offspring.flatMap(({ who }) => (who ? [birdOf(who)] : [])) // "olive eggers from my hens"
+  const all = [...birds, ...young, ...matings.flatMap(({ sires, dams }) => [...sires, ...dams])]
   if (all.every(isProduct)) return []
   const parents = new Set(
     matings

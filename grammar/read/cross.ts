@@ -2,6 +2,7 @@
 import { breedNamed, breeds } from '../../core/breeds.ts'
 import { varietiesOf } from '../variety.ts'
 import { aspectsOf, commonOf, type Reader } from './common.ts'
+import { inEachLine } from './lineChoice.ts'
 import { pairsIn, type Pair } from './pairs.ts'
 import { shownAsked } from './shownAsked.ts'
 import type { Bird } from '../bird.ts'
@@ -327,6 +328,19 @@ function ofMeatBird(pair: Pair): Pair {
   return { ...pair, sire: white(pair.sire, bare[0]), dam: white(pair.dam, bare[1]) }
 }
 
+/** "split Orpington over lavender Orpington hens": a bird that hides lavender, and of which no colour is told, is black. */
+function ofSplit({ sire, dam, by }: Pair): Pair {
+  const black = (bird: Bird, other: Bird): Bird => {
+    const family = bird.saidOf.parts.find((part) => part.type === 'family')
+    const hides = bird.saidOf.split && lavenderBreed(other)?.['lav'] !== undefined
+    const told = bird.saidOf.parts.some(({ type }) => type === 'colour')
+    const name =
+      family?.type === 'family' && hides && !told ? varietiesOf(family.family, ['black']).names[0] : undefined
+    return name === undefined ? bird : { ...bird, ref: { ...bird.ref, breed: name }, others: [] }
+  }
+  return { sire: black(sire, dam), dam: black(dam, sire), by }
+}
+
 /** "Leghorn over Leghorn": of one breed and no colour told, so the usual one is not meant twice over. */
 function ofOneBreed({ sire, dam, by }: Pair): Pair {
   const bare = [sire, dam].map(({ saidOf }) =>
@@ -351,7 +365,7 @@ function ofOneBreed({ sire, dam, by }: Pair): Pair {
 
 /** Matings told or plainly there. */
 export const readCross: Reader = (reading) => {
-  const pairs = pairsIn(reading).map(ofMeatBird)
+  const pairs = inEachLine(pairsIn(reading).map(ofMeatBird).map(ofSplit), reading)
   const [only] = pairs
   if (!only) return undefined
   if (isSecondGeneration(reading, pairs)) {

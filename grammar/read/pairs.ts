@@ -221,9 +221,21 @@ function bothHave(pairs: readonly Pair[], { tokens }: Reading): readonly Pair[] 
   return only.map(({ sire, dam, by }) => ({ sire: having(sire), dam: having(dam), by }))
 }
 
+/** "everybody has an A daddy and B mommas, all I got is a B roo and six As": his own birds stand the other way round. */
+function withTurned(told: readonly Pair[], { scene, words, tokens }: Reading): readonly Pair[] {
+  const [only, ...rest] = told
+  if (!only || rest.length > 0) return told
+  const turned = implied(scene, words, tokens).filter(
+    ({ sire, dam, by }) =>
+      by === 'sex' && sire.ref.breed === only.dam.ref.breed && dam.ref.breed === only.sire.ref.breed,
+  )
+  return sameBreed(only) ? told : [...turned.slice(0, 1), only]
+}
+const sameBreed = ({ sire, dam }: Pair): boolean => sire.ref.breed === dam.ref.breed
+
 /** Matings of the message, each once, at most twelve. */
 export function pairsIn(reading: Reading): readonly Pair[] {
-  const told = explicit(reading.scene)
+  const told = withTurned(explicit(reading.scene), reading)
   const pairs = bothHave(told.length > 0 ? told : implied(reading.scene, reading.words, reading.tokens), reading)
   return [...new Map(pairs.map((pair) => [key(pair), pair])).values()].slice(0, 12)
 }

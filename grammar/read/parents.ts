@@ -157,6 +157,11 @@ function candidates(reading: Reading): { readonly sires: readonly Bird[]; readon
 const eggOf = ({ scene }: Reading): string | undefined =>
   scene.goals.find((goal) => goal.endsWith('-eggs'))?.replace('-eggs', '')
 
+/** "A and B, A is the dad": told, and no question. */
+const isToldFather = ({ scene, asks }: Reading): boolean =>
+  !asks &&
+  scene.told.some(({ who, is, not }) => who.named && !not && is.every(({ named, sex }) => !named && sex !== undefined))
+
 export const readParents: Reader = (reading) => {
   const { has, tokens } = reading
   const chick = tokens.some(({ type }) => type === 'chick') || has('hatch')
@@ -184,6 +189,7 @@ export const readParents: Reader = (reading) => {
   if (sires.length + dams.length === 0 && chicks.length === 0) return undefined
   if (sires.length * dams.length === 1 && chicks.length === 0 && reading.scene.aspects.includes('sexing'))
     return undefined // "the ones whose eggs I set": nothing to choose
+  if (sires.length * dams.length === 1 && chicks.length === 0 && isToldFather(reading)) return undefined
   if (sires.length + dams.length === 0 && !chick)
     return { kind: 'ask-back', missing: 'birds', options: [], birds: [], ...commonOf(reading) }
   if (

@@ -30,6 +30,7 @@ export const lineWords = {
   dutch: 'dutch',
   layer: 'layer dam, layer bred, egg bred',
   meat: 'meat line, meat type, meat strain, meat dam, broiler line, meat bred, fryer, fryer type',
+  organic: 'organic, organic line, organic type, organic strain, organic meat line, organic meat type, organic meat',
   bantam: 'bantam, bantams, banty, banties, bantie, mini, miniature, bantum, bantums',
   'large-fowl': 'large fowl, lf, standard size, standard sized, full size, fullsize, large',
 } as const
@@ -56,6 +57,7 @@ export const lineSought: Readonly<Record<SaidLine, readonly string[]>> = {
   dutch: ['dutch'],
   layer: ['layer line', 'production'],
   meat: ['meat line', 'fryer type', 'meat type'],
+  organic: ['organic'],
   bantam: ['bantam'],
   'large-fowl': ['large fowl'],
 }

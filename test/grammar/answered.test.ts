@@ -111,3 +111,22 @@ test.each([
     expect.stringMatching(words),
   )
 })
+
+test.each([
+  [
+    'should I get a heritage RIR rooster or a production one for my Delaware hens, eggs?',
+    /heritage, .*; production, /u,
+  ],
+  ['fryer or exhibition New Hampshire cock over barred rock hens, which gives more meat', /fryer, .*; exhibition, /u],
+  [
+    'show or hatchery Barred Rock hens under my New Hampshire roo, does it matter for eggs',
+    /exhibition, .*; hatchery, /u,
+  ],
+])('%s: the lines are set side by side in the first line', (text, words) => {
+  expect(answerTo(text)).toMatchObject({ kind: 'cross', summary: expect.stringMatching(words) })
+})
+
+test('a line that nothing is known of is named, with the one that stands for it', () => {
+  const answer = answerTo('german New Hampshire cock over Light Sussex hens. eggs of the daughters')
+  expect(answer.kind === 'cross' && answer.assumptions.join('; ')).toMatch(/New Hampshire called german.*production/u)
+})
