@@ -204,7 +204,7 @@ export const HatchQuestion = z.strictObject({
   shipped: z.boolean().optional(),
   hatchRate: z.number().gt(0).max(1).optional(), // of all eggs set, as told
   mating: z.strictObject({ sire: BirdRef, dam: BirdRef }).optional(), // sexing accuracy of that very cross
-  setOn: z.string().optional(), // ISO date
+  setOn: z.string().optional(), // ISO date, or --MM-DD where the year is not told
   topic: z.enum(['eggs-to-set', 'pullets-from', 'dates', 'new-cock-wait', 'ratio', 'sex-ratio']),
   cock: BirdRef.optional(), // for ratio: whose hens are counted
   cocks: z.number().int().min(1).optional(), // for ratio: so many with so many hens

@@ -63,7 +63,8 @@ function clausesOf(tokens: readonly Token[]): readonly (readonly Token[])[] {
       isOfEggs(token, tokens[i - 1]) ||
       isOfShell(token, tokens) ||
       isOfShare(tokens, i) ||
-      isDenied(tokens, i)
+      isDenied(tokens, i) ||
+      isOnDay(tokens, i)
     )
       continue
     else if (token.type !== 'filler' && token.type !== 'unknown' && !isPronoun(token, clauses.at(-1)!.at(-1)))
@@ -126,6 +127,12 @@ function isToldApart(at: number, tokens: readonly Token[]): boolean {
     tokens[at + 1]?.word !== 'from'
   )
 }
+
+const dayWord =
+  /^(?:(?:jan|febr?)(?:uary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|(?:sept?|octo?|novem|decem)(?:em)?(?:ber)?|nov|dec|oct|(?:mon|tues|wednes|thurs|fri|satur|sun)days?|\d+(?:st|nd|rd|th))$/u
+/** "set Light Sussex on 1st March when do the pullets": on a day, and on nobody. */
+const isOnDay = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at]!.word === 'on' && tokens.slice(at + 1, at + 4).some(({ word }) => dayWord.test(word))
 
 /** "B/b+ not B/B": genes that the bird has not, beside those it has. */
 function isDenied(tokens: readonly Token[], at: number): boolean {

@@ -48,6 +48,7 @@ const lexer = moo.compile({
     match:
       /[£$€]\s?\d+(?:[.,]\d{1,2})?[kp]?|\d+(?:[.,]\d{1,2})?\s?(?:[£$€]|(?:c|ct|p|cents?|pence|usd|eur|gbp|aud|dollars?|bucks?|euros?|quid|pounds? sterling|pounds?(?=\s?(?:a|per|for|for a|each|for each|an)\s(?:\d+\s?(?:kg|kilos?)\s)?(?:bag|sack|tonne|bale|kg|kilo|25|20|pullet|chick)))(?![\p{L}\d]))/u,
   },
+  ordinal: { match: /\d+(?:st|nd|rd|th)(?![\p{L}\d])/u, type: () => 'word' }, // "3rd": no number of birds
   number: { match: /\d+(?:[.,]\d+)*%?/u },
   word: { match: /(?:\p{L}\.){2,}\p{L}?(?!\p{L})|\p{L}[\p{L}\p{M}\d]*(?:'[\p{L}\p{M}\d]+)*/u },
   stop: { match: /(?:\.|;|…|\n)(?:[.;…\s])*/u, lineBreaks: true },

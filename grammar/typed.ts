@@ -334,7 +334,7 @@ function wordToken(
   const spot = spotOf(words, from, length, gap)
   const meaning: Meaning | undefined = found?.meaning
   const word = words[from]!
-  const number = numberWords[word.word]
+  const number = isHalfDozen(words, from) ? 6 : numberWords[word.word]
   if (isMixedPair(word.raw.text) || isLoneAllele(words, from) || (among && isDouble(word.raw.text)))
     return { token: { ...spotOf(words, from, 1, gap), type: 'gene' }, length: 1 }
   if (number !== undefined && length === 1)
@@ -342,6 +342,11 @@ function wordToken(
   if (meaning) return { token: { ...spot, ...meaning }, length }
   return { token: { ...spot, type: isJoinedGene(word.raw.text) ? 'gene' : 'unknown' }, length }
 }
+
+/** "half a dozen", "half dozen": the last word of it. */
+const isHalfDozen = (words: readonly Word[], at: number): boolean =>
+  words[at]!.word === 'dozen' &&
+  (words[at - 1]?.word === 'half' || (words[at - 1]?.word === 'a' && words[at - 2]?.word === 'half'))
 
 /** `Ss`, `Bb`: no name is written so. */
 const isMixedPair = (text: string): boolean =>

@@ -58,9 +58,12 @@ export function belief(weight: number): string {
 }
 
 const dayForm = { weekday: 'short', day: 'numeric', month: 'long', timeZone: 'UTC' } as const
-/** '12 March' of an ISO date, with its weekday. */
-export const date = (iso: string): string =>
-  new Intl.DateTimeFormat('en-GB', dayForm).format(new Date(`${iso.slice(0, 10)}T00:00:00Z`))
+/** '12 March' of an ISO date, with its weekday where the year is told. */
+export function date(iso: string): string {
+  const { weekday: _, ...dayOfMonth } = dayForm
+  const [form, day] = iso.startsWith('--') ? [dayOfMonth, `2001${iso.slice(1)}`] : [dayForm, iso.slice(0, 10)]
+  return new Intl.DateTimeFormat('en-GB', form).format(new Date(`${day}T00:00:00Z`))
+}
 
 /** Money in the keeper's own sign: '£3.20'. */
 export const money = (amount: number, currency = ''): string =>

@@ -1,8 +1,10 @@
 // grammar/read/hatch.ts: eggs to set, pullets to expect, hatch dates, waiting after a change of cocks, hens to a cock.
 import { commonOf, numberBefore, type Reader } from './common.ts'
-import { dateIn } from './dates.ts'
+import { dateIn, daysBefore } from './dates.ts'
+import { hensIn } from './lines.ts'
 import { isPlainTopic } from './topic.ts'
 import { pairsIn } from './pairs.ts'
+import type { Bird } from '../bird.ts'
 import type { Context } from '../context.ts'
 import type { Reading } from '../reading.ts'
 import type { HatchQuestion } from '../../core/question.ts'
@@ -90,8 +92,21 @@ function eggsEach({ tokens }: Reading): number | undefined {
 }
 const isSitter = /^(?:broody|broodies|broody hens|sitters?|nests?|incubators?|bators?|trays?)$/u
 
+/** "posted eggs, 18 of em": the number behind. */
+function eggsCountedBehind({ tokens }: Reading): number | undefined {
+  const at = tokens.findIndex(
+    (token, i) => token.type === 'number' && tokens[i + 1]?.type === 'of' && tokens[i + 2]?.type === 'their',
+  )
+  const [count, named] = [tokens[at], tokens.slice(Math.max(0, at - 3), Math.max(at, 0))]
+  return count?.type === 'number' && !count.percent && named.some(isEgg) ? count.value : undefined
+}
+
 const eggsIn = (reading: Reading): number | undefined =>
-  eggsEach(reading) ?? numberBefore(reading, isEgg, 6) ?? eggsAfterSet(reading) ?? eggsInside(reading)
+  eggsEach(reading) ??
+  numberBefore(reading, isEgg, 6) ??
+  eggsCountedBehind(reading) ??
+  eggsAfterSet(reading) ??
+  eggsInside(reading)
 
 /** "sold my roo 10 days ago, are the eggs still his". */
 const isCockGone = ({ tokens, words, scene, has }: Reading): boolean =>
@@ -105,6 +120,21 @@ const isCockGone = ({ tokens, words, scene, has }: Reading): boolean =>
   (scene.aspects.includes('eggs') || has('newCock', 'wait')) &&
   (words.some((word) => /^(?:fertile|his|fertilised|fertilized|pure|still|swapped|replaced|changed)$/u.test(word)) ||
     has('newCock'))
+
+/** Cocks that are told by number, or the one of whom it is spoken. */
+const cocksIn = (reading: Reading): number | undefined =>
+  numberBefore(reading, isMale, 3) ?? (reading.tokens.some((token) => token.type === 'cock' && !token.many) ? 1 : undefined)
+
+/** "14 hens for one cock, getting clears": whether he serves so many. */
+const isOverworked = (reading: Reading): boolean =>
+  cocksIn(reading) !== undefined &&
+  hensIn(reading) !== undefined &&
+  /\b(?:too (?:many|much|few)|enough (?:for|roosters|roos|cocks|boys)|clears?|infertile|unfertili[sz]ed|not fertile|(?:cope|manage|keep up) with)\b/u.test(
+    reading.words.slice(0, 80).join(' '),
+  ) &&
+  !reading.has('sexRatio', 'hatchedWhat', 'newCock', 'carry') &&
+  reading.scene.aspects.every((aspect) => aspect === 'eggs' || aspect === 'welfare') &&
+  eggsIn(reading) === undefined
 
 /** "two roosters 15 hens ok?" */
 const isRatio = (reading: Reading): boolean =>
@@ -130,6 +160,7 @@ const isOfDays = (reading: Reading, today: string | undefined): boolean =>
   reading.has('set') &&
   (reading.words.some((word) => /^(?:when|whens)$/u.test(word)) || reading.scene.aspects.includes('maturity')) &&
   !reading.has('manyEggs', 'manyPullets') &&
+  !reading.words.includes('turning') &&
   dateIn(reading.words, reading.text, today) !== undefined
 
 function topicOf(reading: Reading, today: string | undefined): HatchQuestion['topic'] | undefined {
@@ -137,7 +168,7 @@ function topicOf(reading: Reading, today: string | undefined): HatchQuestion['to
   const [eggs, pullets] = [eggsIn(reading), numberBefore(reading, isPullet)]
   if ((has('ratio') || (has('howManyHens') && eggs === undefined && reading.tokens.some(isMale))) && !has('sexRatio'))
     return 'ratio'
-  if (isRatio(reading)) return 'ratio'
+  if (isRatio(reading) || isOverworked(reading)) return 'ratio'
   if (reading.words.includes('enough') && reading.tokens.some(isMale) && pullets !== undefined) return 'ratio'
   if (isCockGone(reading)) return 'new-cock-wait'
   if (has('newCock') && has('wait') && !has('dates')) return 'new-cock-wait'
@@ -216,8 +247,9 @@ function isOfCross(reading: Reading, topic: HatchQuestion['topic']): boolean {
 /** The cock whose hens are counted, and how many of each there are. */
 function penOf(reading: Reading): Pick<HatchQuestion, 'cock' | 'cocks' | 'hens'> {
   const cock = reading.scene.birds.find((bird) => bird.ref.breed !== undefined && bird.sex !== 'F')?.ref
-  const cocks = whole(numberBefore(reading, isMale, 3))
-  const hens = whole(numberBefore(reading, isPullet, 3))
+  const cocks = whole(cocksIn(reading))
+  const counted = hensIn(reading) ?? 0
+  const hens = counted > 1 ? counted : undefined // "how many for one Brahma" counts him
   return {
     ...(cock ? { cock } : {}),
     ...(hens === undefined ? {} : { hens, ...(cocks === undefined ? {} : { cocks }) }),
@@ -225,8 +257,6 @@ function penOf(reading: Reading): Pick<HatchQuestion, 'cock' | 'cocks' | 'hens'>
 }
 
 const incubation = 21
-const daysBefore = (date: string, days: number): string =>
-  new Date(Date.parse(date) - days * 86_400_000).toISOString().slice(0, 10)
 /** "when to set so they hatch on 4 April": the day that is told is that of the hatch. */
 const isHatchDay = ({ words }: Reading): boolean => {
   const text = words.join(' ')
@@ -243,12 +273,19 @@ const isLayDay = ({ words }: Reading): boolean =>
   )
 const untilLaying = incubation + 24 * 7
 
+/** "if I set Light Sussex on 1 March": eggs of one breed, pure where nothing else is told. */
+function onlyBreed({ scene }: Reading): Bird | undefined {
+  const [bird, ...others] = scene.birds.filter(({ ref }) => ref.breed !== undefined)
+  return bird?.sex !== 'M' && others.length === 0 ? bird : undefined
+}
+
 export const readHatch: Reader = (reading, context: Context) => {
   const topic = topicOf(reading, context.today)
   if (topic === undefined || isOfCross(reading, topic)) return undefined
   const pairs = pairsIn(reading)
   if (pairs.length > 1) return undefined
   const [pair] = pairs
+  const pure = topic === 'dates' && !pair ? onlyBreed(reading) : undefined
   const told =
     topic === 'dates' || topic === 'eggs-to-set' || topic === 'pullets-from'
       ? dateIn(reading.words, reading.text, context.today)
@@ -263,9 +300,11 @@ export const readHatch: Reader = (reading, context: Context) => {
     ...numbers(reading, topic),
     ...(pair && pair.by !== 'nothing' && topic !== 'new-cock-wait' && topic !== 'ratio'
       ? { mating: { sire: pair.sire.ref, dam: pair.dam.ref } }
-      : {}),
+      : pure
+        ? { mating: { sire: pure.ref, dam: pure.ref } }
+        : {}),
     ...(setOn === undefined ? {} : { setOn }),
     ...(topic === 'ratio' ? penOf(reading) : {}),
-    ...commonOf(reading, pair ? [pair.sire, pair.dam] : []),
+    ...commonOf(reading, pair ? [pair.sire, pair.dam] : pure ? [pure] : []),
   }
 }

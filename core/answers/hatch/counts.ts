@@ -1,6 +1,7 @@
 // core/answers/hatch/counts.ts: eggs to set for so many pullets, and pullets from so many eggs.
 import type { HatchAnswer } from '../../answer.ts'
 import { hatching } from '../../data/hen/hatching.ts'
+import { dayAndMonth, hatchDates } from '../../hen/calendar.ts'
 import { chanceOfAtLeast, eggsFor, eggsOverHatches, numberNotExceeded } from '../../hen/hatchChance.ts'
 import type { HatchQuestion } from '../../question.ts'
 import { cockerelOfEgg, givenFor, hatchRate, pulletOfChick, pulletOfEgg, type Given } from './given.ts'
@@ -74,6 +75,12 @@ export function eggsToSet(question: HatchQuestion, given: Given, certainty: numb
   }
 }
 
+/** The day, where it was told when the eggs were set. */
+function hatchDay({ setOn }: HatchQuestion): string {
+  const days = setOn === undefined ? null : hatchDates(setOn, 0)
+  return days ? `, hatched ${dayAndMonth(days.hatch)}` : ''
+}
+
 export function pulletsFrom(question: HatchQuestion, given: Given, certainty: number): Found {
   const set = question.eggsSet
   if (set === undefined) return eggsToSet(question, given, certainty)
@@ -90,8 +97,8 @@ export function pulletsFrom(question: HatchQuestion, given: Given, certainty: nu
     distribution: wanted === undefined ? [] : ladder(wanted, p),
     summary:
       chance === null
-        ? `${expected}, as a rule between ${low} and ${high}.`
-        : `${expected}; the chance of at least ${wanted} is about ${percent(chance)}.`,
+        ? `${expected}${hatchDay(question)}, as a rule between ${low} and ${high}.`
+        : `${expected}${hatchDay(question)}; the chance of at least ${wanted} is about ${percent(chance)}.`,
     says: [`Nine hatches in ten give between ${low} and ${high} pullets.`],
   }
 }

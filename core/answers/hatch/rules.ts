@@ -1,6 +1,6 @@
 // core/answers/hatch/rules.ts: hatch questions that a rule of the trade or a date answers, and luck with the sexes.
 import { hatchDays, hatching, hensPerCock, newCock } from '../../data/hen/hatching.ts'
-import { hatchDates } from '../../hen/calendar.ts'
+import { dayAndMonth, hatchDates } from '../../hen/calendar.ts'
 import { henFigures } from '../../hen/expect.ts'
 import { birdAsBred, youngOf, type Mating } from '../../hen/lineage.ts'
 import { chanceOfAtLeast, chanceOfAtMost } from '../../hen/hatchChance.ts'
@@ -18,12 +18,6 @@ export function firstEggDays(mating: Mating | undefined): Span {
   return { low: low - hatchDays.hatch, likely: likely - hatchDays.hatch, high: high - hatchDays.hatch }
 }
 
-/** Made when asked for: few hatch questions name a day, and every start would pay for it. */
-const dayAndMonth = (iso: string): string =>
-  new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', timeZone: 'UTC' }).format(
-    new Date(`${iso}T00:00:00Z`),
-  )
-
 /** What to expect of the eggs that were counted. */
 const youngOfThese = ({ eggsSet }: HatchQuestion, given: Given): Partial<Found> =>
   eggsSet === undefined
@@ -38,7 +32,7 @@ export function dates(question: HatchQuestion, given: Given): Found {
     ...youngOfThese(question, given),
     dates: found,
     summary: found
-      ? `Set on ${dayAndMonth(question.setOn!)}, hatch day is ${dayAndMonth(found.hatch)}; first eggs at ${span}.`
+      ? `Set on ${dayAndMonth(question.setOn!)}, hatch day is ${dayAndMonth(found.hatch)}; first eggs about ${dayAndMonth(found.pointOfLay)}, at ${span}.`
       : `Hens’ eggs hatch on day ${hatchDays.hatch}; first eggs at ${span}.`,
     says: found
       ? []
@@ -83,9 +77,9 @@ function judged(cocks: number, hens: number, { low, high }: Ratio, whose: string
   const usual = Math.max(fewest, Math.ceil(hens / low - slack))
   const by = `a cock${whose} serves ${low} to ${high} hens`
   if (cocks < fewest)
-    return `Too few: ${by}; for ${hens} keep ${fewest === usual ? many(usual) : `${fewest} or ${usual}`}.`
+    return `Too few cocks: ${by}; for ${hens} keep ${fewest === usual ? many(usual) : `${fewest} or ${usual}`}.`
   if (cocks > usual)
-    return `More than enough: ${by}; ${many(fewest)} will do for ${hens}, and too many wear the hens bare.`
+    return `More cocks than enough: ${by}; ${many(fewest)} will do for ${hens}, and too many wear the hens bare.`
   return cocks < usual ? `Just enough: ${by}; ${usual} for ${hens} would be safer.` : `Enough: ${by}.`
 }
 
