@@ -163,13 +163,24 @@ export function putOn(tokens: readonly Token[]): readonly Token[] {
 }
 const isPartOfName = ({ type, word }: Token): boolean => ofName.has(type) || (type === 'filler' && /^an?$/u.test(word))
 
+/** "could two Olive Eggers give": both parents are of that kind. */
+function isTwo(tokens: readonly Token[], end: number): boolean {
+  let from = end
+  while (from > 0 && ofName.has(tokens[from]!.type)) from -= 1
+  const count = tokens[from]
+  return count?.type === 'number' && count.value === 2 && tokens.slice(from, end + 1).some(isName)
+}
+
 const gave = /^(?:gave|gives|give|threw|throws|produced|produces|hatched|had|made|keeps?|got)$/u
 /** "my Scots Dumpy pair gave ...": both parents are of that kind. */
 export function pairedKind(tokens: readonly Token[]): readonly Token[] {
   return tokens.map((token, at) => {
     const after = tokens.slice(at + 1).find(({ type }) => type !== 'filler')
     const kind = ofName.has(tokens[at - 1]?.type ?? '') && !/^(?:with|to|him|her|them)$/u.test(after?.word ?? '')
-    const bred = /^(?:pair|trio|quad)$/u.test(token.word) || (token.word === 'pen' && gave.test(after?.word ?? ''))
+    const bred =
+      /^(?:pair|trio|quad)$/u.test(token.word) ||
+      (token.word === 'pen' && gave.test(after?.word ?? '')) ||
+      (/^(?:gives?|makes?|throws?|produces?)$/u.test(token.word) && isTwo(tokens, at - 1))
     const { said, word, at: place, end, gap } = token
     return kind && bred ? { said, word, at: place, end, gap, type: 'together' } : token
   })

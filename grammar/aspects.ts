@@ -11,6 +11,7 @@ function isOfShell(tokens: readonly Token[], at: number): boolean {
   const token = tokens[at]!
   if (token.type !== 'aspect') return false
   const asksColour = token.aspect === 'chicks' && ofColour.test(token.word)
+  if (asksColour && /\bshades?$/u.test(token.word) && asksShade(tokens)) return true
   const rest = tokens.slice(at + 1, at + 18)
   const end = rest.findIndex(({ type }) => type === 'stop')
   const after = end < 0 ? rest : rest.slice(0, end)
@@ -68,6 +69,8 @@ function spoken(tokens: readonly Token[]): readonly Aspect[] {
   const shades = tokens.some(
     (token, at) =>
       isOfShell(tokens, at) ||
+      isHowBrown(token, tokens[at - 1], tokens) ||
+      (token.type === 'aspect' && token.aspect === 'shell' && !/egg|shell/u.test(token.word)) || // "lay cream or tinted"
       (token.type === 'colour' &&
         tokens[at - 1]?.word === 'how' &&
         tokens.slice(at + 1, at + 5).some((next) => next.type === 'aspect' && next.aspect === 'eggs')),
@@ -140,7 +143,18 @@ function isSet(tokens: readonly Token[], at: number): boolean {
 }
 
 const unique = <T>(list: readonly T[]): readonly T[] => [...new Set(list)]
-const isHowBrown = ({ word }: Token, before: Token | undefined): boolean => word === 'brown' && before?.word === 'how'
+/** "how dark", "how deep does the egg go": of the shell, where no chick is spoken of. */
+const isHowBrown = ({ word }: Token, before: Token | undefined, tokens: readonly Token[]): boolean =>
+  before?.word === 'how' &&
+  (word === 'brown' ||
+    (/^(?:dark|deep|olive|green)$/u.test(word) && !tokens.some((token) => token.type === 'chick' || ofBody.test(token.word))))
+const ofBody = /^(?:down|fluff|plumage|feathers?|adults?|grown|legs?|shanks?|skin|combs?|lacing|barring)$/u
+
+/** "what shade do I get of Leghorn over Marans": shades are of eggs, unless the birds' own look is spoken of. */
+const asksShade = (tokens: readonly Token[]): boolean =>
+  tokens.some(({ type, word }) => type === 'aspect' && /\bshades?$/u.test(word)) &&
+  tokens.some(({ type }) => type === 'breed' || type === 'family') &&
+  !tokens.some((token) => token.type === 'chick' || ofBody.test(token.word))
 
 /** What is asked about. `laying`: layers were asked for; `mated`: birds are put together. */
 export const aspectsOf = (
@@ -150,7 +164,7 @@ export const aspectsOf = (
   unique([
     ...spoken(tokens),
     ...(laying ? (['eggs'] as const) : []),
-    ...(mated && tokens.some((token, at) => isHowBrown(token, tokens[at - 1])) ? (['shell'] as const) : []),
+    ...(mated && tokens.some((token, at) => isHowBrown(token, tokens[at - 1], tokens)) ? (['shell'] as const) : []),
     ...(asksWhichSex(tokens) ? (['sexing'] as const) : []),
   ])
 

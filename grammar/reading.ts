@@ -17,6 +17,7 @@ import { isWholeName } from './build/feature.ts'
 import { conceptsIn } from './concepts.ts'
 import { longestSaying, sayingsOf, type Read } from './parse.ts'
 import { sceneOf, type Scene } from './scene.ts'
+import { shellColours } from './shellColours.ts'
 import { tokensOf } from './tokens.ts'
 import { typed } from './typed.ts'
 import { languages, type Language } from './words/languages.ts'
@@ -344,7 +345,7 @@ export function readingOf(message: string): Reading {
   const { tokens: written, corrections } = typed(unshouted(tokensOf(text, mostTokens)))
   const tokens = handedOn(
     bredCockerel(
-      breedingOn(pairedKind(partedParents(crossedLines(withoutRejected(putOn(ofParents(apart(amended(written))))))))),
+      breedingOn(pairedKind(partedParents(crossedLines(withoutRejected(putOn(ofParents(apart(amended(shellColours(written)))))))))),
     ),
   ).map(asVerb)
   const clauses = parsed(worthReading(clausesOf(tokens)))

@@ -82,10 +82,16 @@ function harmWords(cautions: readonly Caution[], aspects: readonly Aspect[]): st
   return aspects[0] === 'welfare' ? fitting(none) : undefined
 }
 
+const everything = { hen: true, reverse: true } as const
+/** The egg is asked about, and nothing of the chicks. */
+const asksOfShells = (aspects: readonly Aspect[]): boolean =>
+  aspects.includes('shell') && !aspects.some((aspect) => aspect === 'sexing' || aspect === 'chicks' || aspect === 'adults')
+
 export function answerCross(question: CrossQuestion): CrossAnswer {
   const matings = question.matings.slice(0, mostMatings)
   const why = question.aspects.some((aspect) => aspect === 'why' || aspect === 'more')
-  const crossed = matings.map(({ sire, dam }) => mate(sire, dam)).map((one) => (why ? withRules(one) : one))
+  const want = asksOfShells(question.aspects) ? { ...everything, shells: true } : everything
+  const crossed = matings.map(({ sire, dam }) => mate(sire, dam, want)).map((one) => (why ? withRules(one) : one))
   const summaries = crossed.map((one) => summaryOf(one, question.aspects, question.shown))
   const cautions = onceEach(crossed.flatMap((one, i) => crossCautions(one, matings[i]!, question.aspects)))
   const harm = harmWords(cautions, question.aspects)

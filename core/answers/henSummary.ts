@@ -39,10 +39,12 @@ export function shellWords({ shell }: Hen): string {
   return first.share > 0.6 ? `mostly ${first.colour}, some ${rest}` : `${first.colour} or ${rest}`
 }
 
+const eggsWords = ({ eggsFirstYear: { low, high } }: Hen): string =>
+  `perhaps ${toFive(low)} to ${toFive(high)} eggs in their first year`
+
 /** One phrase an aspect, to stand after "Daughters:". */
-const phrases: Partial<Record<Aspect, (hen: Hen) => string>> = {
-  eggs: (hen) =>
-    `perhaps ${toFive(hen.eggsFirstYear.low)} to ${toFive(hen.eggsFirstYear.high)} eggs in their first year, ${shellWords(hen)}`,
+const phrases: Partial<Record<Aspect, (hen: Hen, asked: readonly Aspect[]) => string>> = {
+  eggs: (hen, asked) => (asked.includes('shell') ? eggsWords(hen) : `${eggsWords(hen)}, ${shellWords(hen)}`),
   shell: (hen) => `${shellWords(hen)} eggs`,
   size: (hen) => `about ${kg(hen.bodyWeightKg.likely)} grown, their brothers ${kg(hen.cockWeightKg.likely)}`,
   'egg-size': ({ eggWeightGrams: { low, likely, high } }) =>
@@ -65,7 +67,7 @@ export const asksOfHenOnly = (aspects: readonly Aspect[]): boolean =>
 export const henPhrase = (hen: Hen, aspects: readonly Aspect[]): string =>
   aspects
     .slice(0, 2)
-    .flatMap((aspect) => phrases[aspect]?.(hen) ?? [])
+    .flatMap((aspect) => phrases[aspect]?.(hen, aspects) ?? [])
     .join('; ')
 
 /** The same in fewer words, to be set beside another: 'perhaps 195 to 250 eggs, cockerels 1.6 kg (3.5 lb)'. */
@@ -81,7 +83,7 @@ export const henBrief = (hen: Hen, aspects: readonly Aspect[]): string =>
 
 /** 'Daughters: perhaps 210 to 300 eggs in their first year, brown; calm.' Fewer phrases where all do not fit. */
 export function henSummary(hen: Hen, aspects: readonly Aspect[]): string {
-  const told = aspects.flatMap((aspect) => phrases[aspect]?.(hen) ?? [])
+  const told = aspects.flatMap((aspect) => phrases[aspect]?.(hen, aspects) ?? [])
   const ofAll = aspects[0] === 'meat' || aspects[0] === 'vigour'
   const upTo = (n: number): string => {
     const words = told.slice(0, n).join('; ')
@@ -94,6 +96,19 @@ const isBlue = (colour: string): boolean => /blue|green|olive/.test(colour)
 const blueShare = ({ hen }: Case): number =>
   (hen?.shell ?? []).filter(({ colour }) => isBlue(colour)).reduce((sum, { share }) => sum + share, 0)
 
+/** Shades that a keeper will see over the cases, those of a blue shell or those of none, commonest first. */
+function coloursOf(cases: readonly Case[], blue: boolean): readonly string[] {
+  const shares = new Map<string, number>()
+  for (const { hen, weight } of cases)
+    for (const { colour, share } of hen?.shell ?? [])
+      if (isBlue(colour) === blue) shares.set(colour, (shares.get(colour) ?? 0) + weight * share)
+  const all = [...shares.values()].reduce((sum, share) => sum + share, 0)
+  return [...shares]
+    .filter(([, share]) => share > all / 10)
+    .toSorted((a, b) => b[1] - a[1])
+    .map(([colour]) => colour)
+}
+
 /** After the first, a condition without its bird and its gene: 'carrying two copies', 'without'. */
 const shortened = (given: string, at: number): string =>
   at === 0 ? given : given.replace(/^the (?:cock is|hens are) /, '').replace(/(?: of)? blue egg/g, '')
@@ -104,18 +119,26 @@ const shortened = (given: string, at: number): string =>
  */
 export function shellSummary(cases: readonly Case[], aspects: readonly Aspect[]): string | undefined {
   if (!aspects.includes('shell')) return undefined
-  const told = [...new Map(cases.toReversed().map((one) => [one.eggsGiven ?? '', one])).entries()].toReversed()
+  const weights = new Map<string, number>()
+  for (const { eggsGiven = '', weight } of cases) weights.set(eggsGiven, (weights.get(eggsGiven) ?? 0) + weight)
+  const told = [...new Map(cases.map((one) => [one.eggsGiven ?? '', one])).entries()].toSorted(
+    ([a], [b]) => weights.get(b)! - weights.get(a)!,
+  )
   if (told.length < 2 || told.some(([given]) => given === '')) return undefined
   const many = (share: number): string =>
     share < 0.005 ? 'none' : shareWords(plainShare(share) ?? (share > 0.99 ? 1 : share))
   const shares = new Set(told.map(([, one]) => many(blueShare(one))))
+  const [blue, plain] = [coloursOf(cases, true).join(' or '), coloursOf(cases, false).join(' or ')]
+  const shade = blue.charAt(0).toUpperCase() + blue.slice(1)
+  const rest = plain === '' ? '' : `; the rest ${plain}`
   if (shares.size === 1)
     return fitting(
-      `Blue, green or olive shells: ${many(blueShare(told[0]![1]))} of the daughters, whatever ${told[0]![0].startsWith('the cock') ? 'he carries' : 'the hens carry'}.`,
+      `${shade} shells: ${many(blueShare(told[0]![1]))} of the daughters, whatever ${told[0]![0].startsWith('the cock') ? 'he carries' : 'the hens carry'}.`,
     )
   const clauses = told.map(([given, one], at) => `${many(blueShare(one))} if ${shortened(given, at)}`)
   return fitting(
-    `Blue, green or olive shells: ${clauses.join(', ')}.`,
-    `Blue, green or olive shells: ${clauses[0]!}; else otherwise.`,
+    `${shade} shells: ${clauses.join(', ')}${rest}.`,
+    `${shade} shells: ${clauses.join(', ')}.`,
+    `${shade} shells: ${clauses[0]!}; else otherwise.`,
   )
 }

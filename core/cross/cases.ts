@@ -44,11 +44,11 @@ function otherwise<T>(doubt: Doubt, { settled, weight }: Context, judge: Judge<T
 }
 
 /**
- * Doubts of which some choice that is not rare gives another result, those that matter most first, `most` of them.
+ * Doubts of which some choice that is not rare gives another result, those that matter most first.
  * A doubt may matter only once another is settled (silver shows only where no black covers it), so each is looked at
  * as things most likely are, and again in every other setting of the weightiest.
  */
-export function materialDoubts<T>(doubts: readonly Doubt[], judge: Judge<T>, most: number): readonly Doubt[] {
+export function materialDoubts<T>(doubts: readonly Doubt[], judge: Judge<T>): readonly Doubt[] {
   const usual: Context = { settled: new Map(), weight: 1 }
   const ranked = (contexts: readonly Context[]): readonly { readonly doubt: Doubt; readonly score: number }[] =>
     doubts
@@ -63,9 +63,7 @@ export function materialDoubts<T>(doubts: readonly Doubt[], judge: Judge<T>, mos
   const others = playedChoices(weightiest.doubt)
     .slice(1)
     .map((choice): Context => ({ settled: new Map([[weightiest.doubt.id, choice]]), weight: choice.p }))
-  return ranked([usual, ...others])
-    .slice(0, most)
-    .map(({ doubt }) => doubt)
+  return ranked([usual, ...others]).map(({ doubt }) => doubt)
 }
 
 /** Choices of a doubt that are played through. */

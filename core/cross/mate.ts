@@ -8,7 +8,8 @@ import { manyKinds, play, type Played } from './play.ts'
 import { seenBird } from './seen.ts'
 import { signature } from './signature.ts'
 
-export type Want = { readonly hen: boolean; readonly reverse: boolean }
+/** `shells`: the egg is asked about, so what it hangs on makes the cases first. */
+export type Want = { readonly hen: boolean; readonly reverse: boolean; readonly shells?: boolean }
 
 /** Most ways of making a named hybrid that are played through, and most cases that a keeper can use. */
 const most = 4
@@ -22,9 +23,9 @@ type Row = {
 }
 
 const rowsOf =
-  (mating: Mating) =>
+  (mating: Mating, shells: boolean) =>
   (pair: Pair): readonly Row[] => {
-    const played = play(pair, mating)
+    const played = play(pair, mating, shells)
     return played.cases.map(({ weight, result }, at) => ({
       pair,
       played,
@@ -39,7 +40,7 @@ function gather(mating: Mating, want: Want): readonly Case[] {
   const ways = pairs(mating)
     .toSorted((a, b) => b.weight - a.weight)
     .slice(0, most)
-  const rows = ways.flatMap(rowsOf(mating)).toSorted((a, b) => b.weight - a.weight)
+  const rows = ways.flatMap(rowsOf(mating, want.shells === true)).toSorted((a, b) => b.weight - a.weight)
   const merged = Object.values(Object.groupBy(rows, ({ key }) => key)).map((alike) => ({
     first: alike![0]!,
     weight: alike!.reduce((sum, { weight }) => sum + weight, 0),

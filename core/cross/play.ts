@@ -86,8 +86,16 @@ export type Played = {
   readonly founders: readonly Founder[]
 }
 
-/** One way the parents came about, played through: the doubts that matter, and the case for each way of settling them. */
-export function play(pair: Pair, mating: Mating): Played {
+/** Where the egg is asked about, what it hangs on comes first; all else keeps its order. */
+const shellsFirst = (doubts: readonly Doubt[]): readonly Doubt[] =>
+  doubts.toSorted((a, b) => Number(b.loci.includes('O')) - Number(a.loci.includes('O')))
+
+/**
+ * One way the parents came about, played through: the doubts that matter, and the case for each way of settling them.
+ *
+ * @param shells the egg is asked about
+ */
+export function play(pair: Pair, mating: Mating, shells: boolean): Played {
   const founders = unique([...foundersOf(pair.sire), ...foundersOf(pair.dam)])
   const all = unique(founders.flatMap(({ doubts }) => doubts)).filter((doubt) => mayMatter(pair, doubt, founders))
   const wing = wingChance(pair.sire, pair.dam)
@@ -95,7 +103,8 @@ export function play(pair: Pair, mating: Mating): Played {
   const cases = (byWing: boolean): Played => {
     const judged = judge(pair, mating, byWing || wing === 'known', colourTold, manyKinds(pair, founders))
     const decisive = all.filter((doubt) => isDecisive(doubt, byWing, colourTold))
-    const doubts = materialDoubts(decisive, judged, mostDoubts(pair, founders))
+    const material = materialDoubts(decisive, judged)
+    const doubts = (shells ? shellsFirst(material) : material).slice(0, mostDoubts(pair, founders))
     const ways = waysToSettle(doubts).map((way) => ({ ...way, ...judged(way.settled) }))
     return { cases: mergeCases(ways), doubts, founders, told: { wing: byWing || wing === 'known', colour: colourTold } }
   }

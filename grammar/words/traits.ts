@@ -61,6 +61,7 @@ export const traits: Readonly<Record<string, Trait>> = {
     seen: false,
     said: 'blue egg gene, blue egg genes, blue eggs gene, the blue egg gene, oocyan, oocyanin, blue shell gene, blue gene, the blue gene, blue genes, egg gene, blue egg allele, blue shelled gene, green egg gene, blue laying gene, o gene, blue egg color gene, blue egg colour gene',
   },
+  'lays blue': { locus: 'O', allele: 'O', seen: true, said: '' }, // told of a hen by her eggs
   'pea comb': {
     locus: 'P',
     allele: 'P',
