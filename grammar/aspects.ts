@@ -104,6 +104,25 @@ function spoken(tokens: readonly Token[]): readonly Aspect[] {
   )
 }
 
+/** "all white eggs, sick of it", "sick of brown eggs", "instead of white eggs": what is there, and not wished for. */
+const isTiredOf = (tokens: readonly Token[], at: number): boolean => {
+  const said = (from: number, to: number): string =>
+    tokens
+      .slice(Math.max(0, from), to)
+      .map(({ word }) => word)
+      .join(' ')
+  return (
+    /(?:sick|tired|bored|enough) of(?: (?:all|the|my|plain|boring))*$|(?:instead of|rather than|no more)(?: (?:the|my|plain))*$/u.test(
+      said(at - 5, at),
+    ) || /^(?:, )?(?:(?:and|im|i am|so) )*(?:sick|tired|bored) of (?:it|them|that)\b/u.test(said(at + 1, at + 9))
+  )
+}
+
+/** "the kids want babies": they ask for it, and are no goal. */
+const areAsking = (tokens: readonly Token[], at: number): boolean =>
+  /^(?:kids|children|grandkids|family)$/u.test(tokens[at]!.word) &&
+  /^(?:wants?|asks?|asked|begging|keep asking|would like|say|says|are asking)$/u.test(tokens[at + 1]?.word ?? '')
+
 /** A hen that lays and fills a pot. */
 const isDual = (word: string): boolean => /^(?:dual|dp|dual purpose|meat and eggs)$/u.test(word)
 
@@ -147,7 +166,8 @@ const unique = <T>(list: readonly T[]): readonly T[] => [...new Set(list)]
 const isHowBrown = ({ word }: Token, before: Token | undefined, tokens: readonly Token[]): boolean =>
   before?.word === 'how' &&
   (word === 'brown' ||
-    (/^(?:dark|deep|olive|green)$/u.test(word) && !tokens.some((token) => token.type === 'chick' || ofBody.test(token.word))))
+    (/^(?:dark|deep|olive|green)$/u.test(word) &&
+      !tokens.some((token) => token.type === 'chick' || ofBody.test(token.word))))
 const ofBody = /^(?:down|fluff|plumage|feathers?|adults?|grown|legs?|shanks?|skin|combs?|lacing|barring)$/u
 
 /** "what shade do I get of Leghorn over Marans": shades are of eggs, unless the birds' own look is spoken of. */
@@ -172,7 +192,7 @@ export const aspectsOf = (
 export const goalsOf = (tokens: readonly Token[]): readonly Goal[] =>
   unique(
     tokens.flatMap((token, at): readonly Goal[] => {
-      if (areChicks(tokens, at) || isUnwished(tokens, at)) return []
+      if (areChicks(tokens, at) || isUnwished(tokens, at) || isTiredOf(tokens, at) || areAsking(tokens, at)) return []
       if (token.type === 'sexlink') return ['sexable']
       if (token.type !== 'goal') return []
       return isDual(token.word) ? ['eggs', token.goal] : [token.goal]

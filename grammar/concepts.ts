@@ -28,8 +28,16 @@ const isOfKeeper = (words: readonly string[], at: number): boolean =>
   /^(?:uncle|aunt|cousins?|grandfather)$/u.test(words[at] ?? '') &&
   /^(?:my|our|an|wifes|husbands)$/u.test(words[at - 1] ?? '')
 
-/** How often each concept is touched. `words` are folded; signs between them part nothing. */
-export function conceptsIn(words: readonly string[]): ReadonlyMap<Concept, number> {
+/** Turns of speech that touch nothing: "sick of brown eggs" is no illness. */
+const idioms = ['sick of', 'sick and tired', 'dying to', 'worried sick'].map((text) => text.split(' '))
+const withoutIdioms = (words: readonly string[]): readonly string[] =>
+  words.map((word, at) =>
+    idioms.some((idiom) => idiom[0] === word && idiom.every((part, k) => words[at + k] === part)) ? '' : word,
+  )
+
+/** How often each concept is touched. `said` are folded words; signs between them part nothing. */
+export function conceptsIn(said: readonly string[]): ReadonlyMap<Concept, number> {
+  const words = withoutIdioms(said)
   const found = new Map<Concept, number>()
   const add = (concept: Concept): unknown => found.set(concept, (found.get(concept) ?? 0) + 1)
   for (let i = 0; i < words.length; i += 1) {

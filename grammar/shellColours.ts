@@ -84,7 +84,9 @@ export function shellColours(tokens: readonly Token[]): readonly Token[] {
     }
     if (!isShade(token) || !(isBehindEggs(tokens, at) || isInEggs(tokens, at))) return token
     const goal = shades.get(token.word)
-    return goal === undefined ? { ...bare(token), type: 'aspect', aspect: 'shell' } : { ...bare(token), type: 'goal', goal }
+    return goal === undefined
+      ? { ...bare(token), type: 'aspect', aspect: 'shell' }
+      : { ...bare(token), type: 'goal', goal }
   })
   return read.filter((_, at) => !shown.has(at))
 }

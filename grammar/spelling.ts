@@ -115,8 +115,10 @@ function twoColours(word: string): readonly string[] | undefined {
 /**
  * What an unknown word was meant to be; undefined where nothing is near, or where it is an everyday word.
  * A rival is as near and sounds as much like it.
+ *
+ * @param isPlace it stands where the name of a place would, so that only a near miss is a slip
  */
-export function respell(word: string): Spelt | undefined {
+export function respell(word: string, isPlace = false): Spelt | undefined {
   const run = runTogether(word)
   if (run !== undefined) return { words: run.split(' ') }
   if (isEveryday(word)) return undefined
@@ -126,6 +128,7 @@ export function respell(word: string): Spelt | undefined {
   const found = near(word).filter((target) => target.word !== word)
   const best = found[0]
   if (!best) return undefined
+  if (isPlace && best.slips > 2) return undefined
   const ties = found.filter((target) => target.slips === best.slips && !alike(target, best))
   if (ties.length === 0) return { words: best.words }
   const wanted = sound(word)

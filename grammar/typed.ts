@@ -97,6 +97,11 @@ function isCovered(words: readonly Word[], at: number): boolean {
   return false
 }
 
+/** "from Arkansas", "here in Wyoming": a capital behind a word of place. */
+const isPlace = (words: readonly Word[], at: number): boolean =>
+  /^\p{Lu}\p{Ll}+$/u.test(words[at]!.raw.text) &&
+  /^(?:from|in|near|to|around|outside)$/u.test(words[at - 1]?.word ?? '')
+
 function mend(words: readonly Word[]): {
   readonly words: readonly Word[]
   readonly corrections: readonly Correction[]
@@ -109,7 +114,7 @@ function mend(words: readonly Word[]): {
     tried += 1
     const crossed = uncrossed(word)
     if (crossed) return crossed
-    const spelt = respell(word.word)
+    const spelt = respell(word.word, isPlace(words, at))
     if (!spelt) return [word]
     const rival = spelt.rival?.join(' ')
     corrections.push({ said: word.raw.text, taken: spelt.words.join(' '), ...(rival === undefined ? {} : { rival }) })
@@ -189,6 +194,7 @@ function standsAsBird(words: readonly Word[], from: number, length: number): boo
         !isUnit(words[from]!.word)
       )
         return /s$|^(?:polish|ee|br|nh)$/u.test(words[from]!.word)
+      if (step === -1 && i === from - 1 && word.word === 'which' && words[from]!.word.length > 2) return true // "which man"
       if (step === 1 && i === from + length && ofBreeds.test(word.word) && words[from]!.word.length > 4) return true // "buckeye comb?"
       if (word.raw.type === 'comma' || word.raw.type === 'and' || word.raw.type === 'open') continue
       const found = phraseOver(words, i, step)

@@ -85,7 +85,8 @@ function harmWords(cautions: readonly Caution[], aspects: readonly Aspect[]): st
 const everything = { hen: true, reverse: true } as const
 /** The egg is asked about, and nothing of the chicks. */
 const asksOfShells = (aspects: readonly Aspect[]): boolean =>
-  aspects.includes('shell') && !aspects.some((aspect) => aspect === 'sexing' || aspect === 'chicks' || aspect === 'adults')
+  aspects.includes('shell') &&
+  !aspects.some((aspect) => aspect === 'sexing' || aspect === 'chicks' || aspect === 'adults')
 
 export function answerCross(question: CrossQuestion): CrossAnswer {
   const matings = question.matings.slice(0, mostMatings)

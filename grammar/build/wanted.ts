@@ -52,7 +52,8 @@ export const whatForHim = (words: readonly Words[]): Saying => {
 }
 /** "a good match for my Brown Leghorn": somebody is sought for him. */
 export const mateFor = ([want, birds]: [Token, Group], _at: number, reject: Reject): Saying | Reject =>
-  /\b(?:match|mate|partner|pair|match up)/u.test(want.word) && want.word.endsWith(' for')
+  /\b(?:match|mates?|partners?|pair|match up|wife|wives|husband|girlfriends?|boyfriend|companions)/u.test(want.word) &&
+  want.word.endsWith(' for')
     ? wanted(want, [], birds, true)
     : reject
 export const wantBare = ([want, bare]: [Token, Words]): Saying => wanted(want, bare, [], false)

@@ -17,12 +17,16 @@ const isOfBreeding = (reading: Reading): boolean =>
   reading.has('genetics', 'carry', 'trueBreeding', 'inbreeding') ||
   reading.tokens.some(({ type }) => type === 'gene' || type === 'sexlink' || type === 'carries')
 
+/** A bird of his own is named: with "which chooks do I buy" a mate is sought, whatever the council says. */
+const isOwned = ({ scene }: Reading): boolean =>
+  scene.birds.some((bird) => isSolid(bird) && bird.ref.breed !== undefined)
+
 /** Illness and law come first: nobody is to wait for a vet because of a breed name. */
 export const readIllnessOrLaw: Reader = (reading) => {
   if (
     pairsIn(reading).length > 0 ||
     isOfBreeding(reading) ||
-    reading.scene.wanted.some(({ firm, for: birds }) => firm && birds.length > 0)
+    reading.scene.wanted.some(({ firm, sex, for: birds }) => firm && (birds.length > 0 || (sex && isOwned(reading))))
   )
     return undefined
   if (reading.has('law')) return declineOf(reading, 'law')

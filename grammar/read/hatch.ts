@@ -123,7 +123,8 @@ const isCockGone = ({ tokens, words, scene, has }: Reading): boolean =>
 
 /** Cocks that are told by number, or the one of whom it is spoken. */
 const cocksIn = (reading: Reading): number | undefined =>
-  numberBefore(reading, isMale, 3) ?? (reading.tokens.some((token) => token.type === 'cock' && !token.many) ? 1 : undefined)
+  numberBefore(reading, isMale, 3) ??
+  (reading.tokens.some((token) => token.type === 'cock' && !token.many) ? 1 : undefined)
 
 /** "14 hens for one cock, getting clears": whether he serves so many. */
 const isOverworked = (reading: Reading): boolean =>

@@ -29,7 +29,7 @@ function soughtIn(reading: Reading): Sought | undefined {
       : both
   })
   const birds = [...seeking.for, ...scene.birds.filter((bird) => !seeking.for.includes(bird)), ...mated].filter(
-    (bird, _, all) => isSolid(bird) && !(isProduct(bird) && all.some((other) => !isHybrid(other))),
+    (bird, _, all) => isSolid(bird) && !isMeatBird(bird) && !(isProduct(bird) && all.some((other) => !isHybrid(other))),
   )
   const under = birds.filter((bird) => isUnder(bird, reading))
   if (seeking.sex === 'F' && under.length > 0 && birds.length > under.length)
@@ -51,6 +51,10 @@ function soughtIn(reading: Reading): Sought | undefined {
   if (own.length > 0 && !seeking.firm) return isTold ? undefined : weakly(own, sex)
   return own.length > 0 ? { own, wanted: sex, among } : undefined
 }
+
+/** "hens for an Ixworth cock to make a meat bird": what is to come of it. */
+const isMeatBird = ({ ref, said, sex }: Bird): boolean =>
+  ref.breed === 'Cornish Cross' && sex === undefined && /\b(?:meat|table|broilers?|roasters?)\b/iu.test(said)
 
 const shouldBe =
   /\b(?:what|which|who|whats)(?: breed| kind| sort| colou?r)? (?:should|ought|must|would|could) (he|she|the (?:roo|rooster|cock|cockerel|male|boy|dad|sire)|the (?:hens?|girls|pullets|females|wives)|they|the (?:other|mate))(?: to)? be\b/u

@@ -55,6 +55,7 @@ export const readSexLuck: Reader = (reading) => {
   const which = /\bwhich (?:one |ones )?(?:of |is |are )/u.test(reading.words.slice(0, 60).join(' ')) // "which of these 6 is the roo"
   return (reading.has('sexRatio') || counted || isLopsided(reading)) &&
     !which &&
+    !reading.scene.wanted.some(({ firm, sex }) => firm && sex !== undefined) &&
     !reading.has('father', 'carry') &&
     !isToldPair(reading)
     ? factOf(reading, 'sex-ratio-luck', birdsIn(reading))

@@ -2,10 +2,10 @@
 
 /** Words of one male. */
 export const cock =
-  'husband, hubby, boyfriend, roo, rooster, cock, cockerel, male, boy, boi, stag, stud, cockbird, cock bird, rooster bird, roosta, rooser, roster, cockrel, cockeral, cockrell, cocker, cuck, cok, fella, fellow, lad, bloke, rooter, man, he boy, m, tup, cockrul, ruster, rooer, rue, rew, cock a roll, cock roll, cock rel'
+  'husband, hubby, boyfriend, roo, rooster, cock, cockerel, male, boy, boi, stag, stud, cockbird, cock bird, rooster bird, roosta, rooser, roster, cockrel, cockeral, cockrell, cocker, cuck, cok, fella, fellow, lad, bloke, rooter, man, he boy, m, tup, gentleman, cockrul, ruster, rooer, rue, rew, cock a roll, cock roll, cock rel'
 /** Words of several males. */
 export const cocks =
-  'roos, roosters, cocks, cockerels, males, boys, bois, stags, cockbirds, cock birds, roostas, cockrels, cockerals, lads, fellas, blokes'
+  'roos, roosters, cocks, cockerels, males, boys, bois, stags, cockbirds, cock birds, roostas, cockrels, cockerals, lads, fellas, blokes, gentlemen'
 /** Words of one female. */
 export const hen =
   'wife, girlfriend, hen, pullet, female, girl, gal, layer hen, hn, biddy, puller, pulet, pullit, pull it, f'
