@@ -345,7 +345,11 @@ export function readingOf(message: string): Reading {
   const { tokens: written, corrections } = typed(unshouted(tokensOf(text, mostTokens)))
   const tokens = handedOn(
     bredCockerel(
-      breedingOn(pairedKind(partedParents(crossedLines(withoutRejected(putOn(ofParents(apart(amended(shellColours(written)))))))))),
+      breedingOn(
+        pairedKind(
+          partedParents(crossedLines(withoutRejected(putOn(ofParents(apart(amended(shellColours(written)))))))),
+        ),
+      ),
     ),
   ).map(asVerb)
   const clauses = parsed(worthReading(clausesOf(tokens)))
