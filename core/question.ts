@@ -163,6 +163,7 @@ export const CrossQuestion = z.strictObject({
     .readonly(),
   aspects: z.array(Aspect).readonly(),
   shown: z.array(z.enum(shownIds)).readonly().optional(), // how many of the chicks show these is asked
+  counted: z.array(Tally).readonly().optional(), // all the chicks so far, by their look: do they fit?
   ...Common,
 })
 export const PartnersQuestion = z.strictObject({

@@ -18,6 +18,7 @@ import {
 } from './read/askBack.ts'
 import { readCarrier, readCountedCarrier } from './read/carrier.ts'
 import { readChickCarries } from './read/chickCarries.ts'
+import { readCounted } from './read/counted.ts'
 import { readPurity } from './read/purity.ts'
 import { readCross } from './read/cross.ts'
 import { readAdvert, readCourtesy, readIllnessLast, readIllnessOrLaw, readOffTopic } from './read/decline.ts'
@@ -161,6 +162,7 @@ const readers: readonly Reader[] = [
   readFirstCross,
   readAutosomal,
   readOddChick,
+  readCounted,
   readFeature,
   readTopicUnlessMated,
   readCarrying,

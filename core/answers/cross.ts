@@ -12,6 +12,7 @@ import type { Locus } from '../vocabulary.ts'
 import type { Aspect, BirdRef, CrossQuestion } from '../question.ts'
 import { assumptionWords, birdsOf, fitting, uniqueSources } from './parts.ts'
 import { withRules } from './rulesBehind.ts'
+import { countedSummary } from './countedSummary.ts'
 import { severalSummary } from './crossSeveral.ts'
 import { summaryOf } from './crossSummary.ts'
 
@@ -97,11 +98,13 @@ export function answerCross(question: CrossQuestion): CrossAnswer {
   const cautions = onceEach(crossed.flatMap((one, i) => crossCautions(one, matings[i]!, question.aspects)))
   const harm = harmWords(cautions, question.aspects)
   const named = crossed.map((_, i) => `${nameOfBird(matings[i]!.sire)} on ${nameOfBird(matings[i]!.dam)}`)
+  const counted = countedSummary(crossed, question.counted ?? [], matings)
   const dropped = question.matings.length - matings.length
   return {
     kind: 'cross',
     summary:
       harm ??
+      counted ??
       (crossed.length === 1
         ? summaries[0]!
         : severalSummary(matings, crossed, named, question.aspects, question.shown)),

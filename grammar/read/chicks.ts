@@ -134,11 +134,14 @@ function isOfMates(words: readonly Word[], at: number): boolean {
   let i = next(words, at + 1)
   const own = words[i]?.role === 'of' && words.slice(i + 1, i + 3).some(({ role }) => role === 'own')
   while (words[i]?.role === 'look' || words[i]?.role === 'of' || words[i]?.role === 'own') i = next(words, i + 1)
-  const grown = words[i]?.role === 'mate'
+  const grown = words[i]?.role === 'mate' && !isOfYoung(words, i)
   if (behind?.role !== 'part') return grown && !isChickCount(words, at)
   const isFrom = ['outOf', 'between'].includes(behind.token.type)
   return grown || (words[i]?.role === 'young' && (own || !isFrom || words[i]!.token.type !== 'chick'))
 }
+/** "10 Barred Rock chicks": the name is that of the chicks. */
+const isOfYoung = (words: readonly Word[], at: number): boolean =>
+  words[at]?.token.type === 'breed' && words[at + 1]?.token.type === 'chick'
 /** "got 5 hens and 3 roos". */
 const isChickCount = (words: readonly Word[], at: number): boolean =>
   words.slice(Math.max(0, at - 4), at).some(({ role }) => role === 'hatched')
@@ -159,9 +162,16 @@ function phraseFrom(words: readonly Word[], from: number): Phrase {
   for (let i = from; i < Math.min(words.length, from + 14); i += 1) {
     const word = words[i]!
     end = i
-    if (word.token.word === 'with' && words[next(words, i + 1)]?.token.type === 'trait') continue // "with a single comb"
+    const had = word.token.word === 'with' ? words[next(words, i + 1)]?.token : undefined
+    if (had?.type === 'trait' || (had && isSpot(had))) continue // "with a single comb"
+    if (word.token.word === 'without' && (!words[i + 1] || isMark(words[i + 1]!) || words[i + 1]!.role === 'stop')) {
+      not = true
+      end = i + 1
+      break // "5 with spots and 4 without, ..."
+    }
     if (['number', 'half', 'stop', 'part', 'own'].includes(word.role) || word.token.type === 'carries') break
     if (word.role === 'of' && words[next(words, i + 1)]?.role === 'number') break
+    if (word.role === 'mate' && isOfYoung(words, i)) continue
     if (word.role === 'mate') {
       if (words[i - 1]?.role === 'look') look.pop() // "a lavender hen"
       break
@@ -215,7 +225,8 @@ function countedIn(tokens: readonly Token[]): readonly Chicks[] {
   const found: Chicks[] = []
   const taken = new Set<number>()
   const total = (from: number): { readonly count: number; readonly end: number } | undefined => {
-    const at = next(words, from)
+    const own = next(words, from)
+    const at = words[own]?.role === 'own' ? next(words, own + 1) : own // "8 of my 10"
     if (words[at]?.role !== 'number' || isOfMates(words, at)) return undefined
     taken.add(at)
     return { count: words[at].value, end: at + 1 }
@@ -242,7 +253,9 @@ function countedIn(tokens: readonly Token[]): readonly Chicks[] {
         .map((word) => word.token.word)
         .join(' ')
     }
-    const lone = role === 'article' || (role === 'number' && value === 1)
+    const last = found.at(-1)
+    const listed = role === 'number' && last !== undefined && token.at - last.end <= ' and '.length // "9 blue and 1 splash"
+    const lone = !listed && (role === 'article' || (role === 'number' && value === 1))
     if (lone && words[i - 1]?.role !== 'not' && supposed.test(sentence())) continue
     if (role === 'number') {
       const after = next(words, i + 1)

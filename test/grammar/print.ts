@@ -1,7 +1,7 @@
 // test/grammar/print.ts: a question in one line, as the tables of messages write it.
 import { understand } from '../../grammar/understand.ts'
 import { emptyContext } from '../../grammar/context.ts'
-import type { BirdRef, Question } from '../../core/question.ts'
+import type { BirdRef, Question, Tally } from '../../core/question.ts'
 
 /** `Rhode Island Red[heritage]{S/s+}`, `?=(A x B)` for a cross-bred bird, `?` where no breed is told. */
 export function printBird({ breed, line, genotype, cross, name }: BirdRef): string {
@@ -18,10 +18,15 @@ const birds = (refs: readonly BirdRef[]): string => refs.map(printBird).join(','
 const counted = ({ year, hens }: { readonly year?: number | undefined; readonly hens?: number | undefined }): string =>
   `${year === undefined ? '' : ` year ${year}`}${hens === undefined ? '' : ` hens ${hens}`}`
 
+const chicks = (tallies: readonly Tally[] = []): string =>
+  tallies.length === 0
+    ? ''
+    : ` ${tallies.map(({ count, shows, look }) => `${count} ${shows === false ? 'not ' : ''}${look}`).join(', ')}`
+
 const told = (question: Question): string => {
   switch (question.kind) {
     case 'cross':
-      return `${question.matings.map(({ sire, dam }) => `${printBird(sire)} x ${printBird(dam)}`).join('; ')} <${question.aspects.join(',')}>`
+      return `${question.matings.map(({ sire, dam }) => `${printBird(sire)} x ${printBird(dam)}`).join('; ')} <${question.aspects.join(',')}>${chicks(question.counted)}`
     case 'partners':
       return `wanted ${question.wanted} for ${birds(question.for)} goals ${question.goals.join(',')}${question.among.length > 0 ? ` among ${birds(question.among)}` : ''}${question.minimumEggs ? ` min ${question.minimumEggs}` : ''}`
     case 'ask-back':

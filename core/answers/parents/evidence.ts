@@ -84,7 +84,7 @@ function shareIn(one: Case, wanted: readonly Wanted[], sex: Sex | undefined): nu
 }
 
 /** How much of one kind of chick fits: traits of form that vary by themselves are told as shares. */
-function fitOf(one: Case, sex: Sex, { look }: LookShare, wanted: readonly Wanted[]): number {
+export function fitOf(one: Case, sex: Sex, { look }: LookShare, wanted: readonly Wanted[]): number {
   return wanted.reduce((product, want) => {
     if (want.kind === 'colour') return one.colourKnown === false || want.fits(look) ? product : 0
     const varied = one.traits?.find(({ trait, sex: of }) => trait === want.trait && of === sex)

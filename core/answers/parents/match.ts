@@ -52,6 +52,7 @@ const colours: Readonly<Record<string, Fits>> = {
   cuckoo: barred,
   spot: spotted,
   spotted,
+  bigspot: ({ chick }) => chick.headSpot === 'large',
   mottled: ({ plumage }) => plumage.mottled,
   laced,
   dark: down('black', 'blue-grey', 'chocolate', 'mauve', 'dun', 'dark brown', 'brown'),
