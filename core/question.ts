@@ -90,6 +90,7 @@ export const Feature = z.enum([
   'lethal',
   'flight',
   'marks',
+  'sex-signs',
 ])
 export type Feature = z.infer<typeof Feature>
 
@@ -195,6 +196,7 @@ export const ParentsQuestion = z.strictObject({
   sires: z.array(BirdRef).readonly(),
   dams: z.array(BirdRef).readonly(),
   egg: z.string().optional(), // shell colour the chick came from
+  unseen: z.boolean().optional(), // a picture of the chick was sent or spoken of: it is said that none is seen
   ...Common,
 })
 export const HatchQuestion = z.strictObject({

@@ -22,10 +22,12 @@ import { readCounted } from './read/counted.ts'
 import { readPurity } from './read/purity.ts'
 import { readCross } from './read/cross.ts'
 import { readAdvert, readCourtesy, readIllnessLast, readIllnessOrLaw, readOffTopic } from './read/decline.ts'
+import { readPhotoBird } from './read/photoFact.ts'
 import { readBirdFact } from './read/birdFact.ts'
 import { readFeature } from './read/featureFact.ts'
 import { readAutosomal, readBasket, readCarrying, readHiding, readLavenderFeather, readShell } from './read/geneFact.ts'
 import {
+  readBothHarmed,
   readKin,
   readKinMated,
   readNotPure,
@@ -137,6 +139,7 @@ const readers: readonly Reader[] = [
   readCountedCarrier,
   readNoiseUnlessMated,
   readBareMating,
+  readPhotoBird,
   readIllnessOrLaw,
   readHearsayUnlessMated,
   readHatch,
@@ -153,6 +156,7 @@ const readers: readonly Reader[] = [
   readNotPure,
   readUnpictured,
   readTraitsMated,
+  readBothHarmed,
   readWhichParent,
   readCarrier,
   readParents,

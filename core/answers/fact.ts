@@ -7,6 +7,7 @@ import { askedOf } from './fact/asked.ts'
 import { entriesOf, ofBird } from './fact/bird.ts'
 import { featureOf, locusOfFeature } from './fact/feature.ts'
 import { flockCount, flockLines } from './fact/flock.ts'
+import { isBarred } from './fact/youngSex.ts'
 import { linked } from './fact/linked.ts'
 import { isLocus, ofLocus, topicOfLocus } from './fact/locus.ts'
 import { assumptionWords, birdsOf, fitting, longest, uniqueSources } from './parts.ts'
@@ -63,6 +64,8 @@ function fromBirds(question: FactQuestion): Found | undefined {
 
 /** The rule of the form that was asked about; else the record that the words pointed to. */
 function topicBehind({ topic, features = [] }: FactQuestion, entries: ReturnType<typeof entriesOf>): Topic | undefined {
+  const isDose = features.includes('sex-signs') && entries.some(({ breed, bird: { line } }) => isBarred(breed, line))
+  if (isDose) return topicNamed('barring-dose')
   const [behind] = entries.flatMap(({ breed, bird: { line } }) =>
     features.flatMap((feature) => locusOfFeature(breed, line, feature) ?? []),
   )
@@ -80,7 +83,8 @@ function fromFeatures(question: FactQuestion): Found | undefined {
     ...askedOf(breed, line, aspects),
   ])
   const topic = features.includes('lethal') ? topicNamed(question.topic) : topicBehind(question, entries)
-  const notes = entries.map(({ breed }) => breed.note)
+  const isOfPicture = features.some((feature) => feature === 'sex-signs' || feature === 'marks')
+  const notes = isOfPicture ? [] : entries.map(({ breed }) => breed.note)
   return {
     about: entries.map(({ breed }) => breed.name).join(', '),
     certainty: 'usual',

@@ -5,6 +5,7 @@ import type { BirdRef, ParentsQuestion } from '../question.ts'
 import { assumptionWords, birdsOf, fitting, nothingElse } from './parts.ts'
 import { canLay, unnamedDam, unnamedSire } from './parents/egg.ts'
 import { isByDefault, misread, seenChicks, type Weighed, weighPair } from './parents/evidence.ts'
+import { tellApart } from './parents/tell.ts'
 import { rulesOut, whyNot } from './parents/rule.ts'
 
 /** What a shell of the wrong colour leaves of the odds: eggs get under other hens. */
@@ -48,7 +49,7 @@ export function answerParents(question: ParentsQuestion): ParentsAnswer {
   return {
     kind: 'parents',
     ...nothingElse,
-    summary: nobody ? noneFits(question) : verdict(question, ranked),
+    summary: withUnseen(question, nobody ? noneFits(question) : (signsOf(question, told) ?? verdict(question, ranked))),
     assumptions: [...assumptionWords(question.assumed), ...taken(question)],
     assumed: question.assumed,
     ...birdsOf({ sire: question.sires, dam: question.dams }),
@@ -64,6 +65,17 @@ export function answerParents(question: ParentsQuestion): ParentsAnswer {
     ruledOutBy: nobody ? '' : rulesOut(told),
   }
 }
+
+/** Nothing is told of the chick: what would tell its father or mother. */
+function signsOf({ chicks, sires, dams }: ParentsQuestion, weighed: readonly Weighed[]): string | undefined {
+  if (chicks.length > 0) return undefined
+  const [father, mother] = [tellApart(sires, 'sire', weighed), tellApart(dams, 'dam', weighed)]
+  const signs = [sires.length > 1 ? father : '', dams.length > 1 ? mother : ''].filter(Boolean)
+  return signs.length > 0 ? fitting(signs.join(' '), signs[0]!) : undefined
+}
+
+const withUnseen = ({ unseen }: ParentsQuestion, words: string): string =>
+  unseen === true ? fitting(`I see no pictures. ${words}`, words) : words
 
 /** Looks alone name no parents: too many birds share them. */
 const nobodyNamed = (question: ParentsQuestion): ParentsAnswer => ({
@@ -95,6 +107,7 @@ const oddsOf = (bird: BirdRef, part: 'sire' | 'dam', ranked: readonly Odds[]): n
 /** 'all of its chicks look so', 'about 25 in 100 of its chicks look so'. */
 function whyWords(one: Weighed): string {
   const { shares } = one
+  if (shares.length === 0) return 'Nothing is told of the chick yet.'
   const share = Math.min(...shares)
   if (isByDefault(one)) return 'Possible: such a bird may be of any colour.'
   if (share > 0.995) return 'All their chicks look so.'

@@ -128,6 +128,8 @@ export const readFeature: Reader = (reading): FactQuestion | undefined => {
   if (all.includes('lethal') && traitsIn(reading.tokens).some((id) => id === 'frizzle' || id === 'naked neck'))
     return undefined
   const asked = all.includes('copies') && locus === undefined ? all.filter((feature) => feature !== 'copies') : all
+  // "have short legs, what do I lose": told, and the harm is asked about
+  if (reading.scene.aspects.includes('welfare') && !asked.includes('lethal')) return undefined
   if (asked.length + aspects.length === 0 || isCarried(reading, asked)) return undefined
   return {
     kind: 'fact',

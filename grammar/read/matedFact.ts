@@ -99,6 +99,22 @@ export const readTraitsMated: Reader = (reading) => {
     : undefined
 }
 
+/** "both my Japanese bantams have short legs, what is the risk": two of one kind, and harm is asked about. */
+export const readBothHarmed: Reader = (reading) => {
+  const { tokens, words, scene } = reading
+  const both = /\b(?:both|pair|two of|a trio|each other|together)\b/u.test(words.slice(0, 80).join(' '))
+  const told = traitsIn(tokens.filter(({ type }) => type === 'trait' || type === 'colour'))
+  const locus = told.map((id) => traits[id]?.locus ?? '').find((one) => one in ofTraits)
+  const kinds = new Map(birdsIn(reading).map((bird) => [bird.ref.breed, bird] as const))
+  const [bird] = kinds.values()
+  if (!both || locus === undefined || !bird || kinds.size > 1 || pairsIn(reading).length > 0) return undefined
+  const { breed, line } = bird.ref
+  const ref = { breed, ...(line === undefined ? {} : { line }) }
+  return scene.aspects.includes('welfare') && !reading.has('carry')
+    ? { ...factOf(reading, ofTraits[locus]!, [bird]), mating: { sire: ref, dam: ref } }
+    : undefined
+}
+
 /** "will Sebright x Silkie be hen feathered": a trait that no picture of the chicks shows. */
 export const readUnpictured: Reader = (reading) =>
   isToldPair(reading) &&

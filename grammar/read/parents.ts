@@ -167,7 +167,9 @@ export const readParents: Reader = (reading) => {
   const chick = tokens.some(({ type }) => type === 'chick') || has('hatch')
   const { sires, dams } = candidates(reading)
   if (isFatherToBe(reading) && reading.scene.tallies.length === 0) return undefined
-  const doubt = has('father') || (has('hatchedWhat') && (chick || sires.length + dams.length > 0))
+  const rivals =
+    has('photo') && sires.length > 1 && dams.length === 1 && /\b(?:which|who|whose)\b/u.test(reading.words.join(' '))
+  const doubt = has('father') || rivals || (has('hatchedWhat') && (chick || sires.length + dams.length > 0))
   const described = looksIn(reading).length > 0 || tokens.some(({ type }) => type === 'trait')
   const several = chick && described && sires.length + dams.length > 2 && !isToldPair(reading)
   const whichHen =
@@ -195,6 +197,7 @@ export const readParents: Reader = (reading) => {
   if (
     !has('father') &&
     !lineUp &&
+    !rivals &&
     (chicks.length === 0 || sires.length * dams.length === 0) &&
     !(chick && chicks.length > 0)
   )
@@ -205,6 +208,7 @@ export const readParents: Reader = (reading) => {
     chicks,
     sires: refsOf(sires).slice(0, 8),
     dams: refsOf(dams).slice(0, 8),
+    ...(has('photo') ? { unseen: true } : {}),
     ...(egg === undefined ? {} : { egg }),
     ...commonOf(reading, [...sires, ...dams]),
   }

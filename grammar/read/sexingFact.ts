@@ -126,7 +126,7 @@ export const readPureSexing: Reader = (reading): CrossQuestion | undefined => {
   const { scene, words } = reading
   const [bird, ...others] = birdsIn(reading).filter((one, at) => at === 0 || !isLikened(one, reading))
   const autosexing = words.some((word) => word.startsWith('autosex'))
-  const young = /\b(?:hatch|hatched|hatching|shell|born|day old|day olds|dry)\b/u.test(words.join(' '))
+  const young = /\b(?:hatch|hatched|hatching|shell|born|day old|day olds|one day|1 day|dry)\b/u.test(words.join(' '))
   const older = words.some(
     (word) =>
       /^(?:weeks?|wks?|months?|age|when|comb|combs|crow|crowing|crows)$/u.test(word) && !(young && word === 'when'),
@@ -142,7 +142,8 @@ export const readPureSexing: Reader = (reading): CrossQuestion | undefined => {
     older ||
     isToldPair(reading) ||
     scene.wanted.length > 0 ||
-    reading.has('photo', 'trueBreeding') ||
+    (reading.has('photo') && !young) ||
+    reading.has('trueBreeding') ||
     !(reading.asks || reading.has('question', 'claim'))
   )
     return undefined

@@ -67,3 +67,42 @@ test.each([
 ])('%s: the belief is answered, not the bird named in it', (text, about) => {
   expect(answerTo(text)).toMatchObject({ kind: 'fact', about, verdict: 'false' })
 })
+
+test.each([
+  ['[photo] feed store bin said ameraucana lol. what is she really', /^I see no pictures.*Easter Egger/u],
+  ['[photo] sold as ameraucana from tractor supply, is she an easter egger', /^I see no pictures.*Easter Egger/u],
+  ['[photo] bin said black australorp, is that right', /single comb.*brown eggs/u],
+  ['[photo] the ad said olive egger. what is she', /no breed/u],
+  ['Roo or pullet?? 6 wks Barred Rock pic in comments', /^I see no pictures.*cockerels mostly look paler/u],
+  ['pic of my 9 week old Cuckoo Marans, roo?', /cockerels mostly look paler/u],
+  ['pic attached - 6wk old, is this comb too red for a girl? its an araucana x', /^I see no pictures.*clearly red/u],
+  ['[photo] 8 week buff orpington, boy or girl?', /single|tall and clearly red/u],
+  ['[photo] 5 week old silkie, roo or hen', /late, mostly not before/u],
+])('%s: no picture is seen, and what to look for is said', (text, words) => {
+  const answer = answerTo(text)
+  expect(answer.kind === 'fact' && answer.summary).toMatch(words)
+  expect(answer.kind === 'fact' && answer.says.join(' ')).toContain('I see no pictures.')
+})
+
+test.each([
+  [
+    'see pic. mom is my splash marans, dad was either the BCM or the wheaten ameraucana, which one',
+    /uffs or a pea comb would speak for Wheaten Ameraucana/u,
+  ],
+  ['[photo] mum is a RIR hen, dad either the barred rock or the brahma. who is the dad', /Bars .*feathered legs/u],
+  ['pic attached, dad is either silkie or leghorn, mum is a sussex, which?', /five toes would speak for White Silkie/u],
+])('%s: the signs that tell the father', (text, words) => {
+  const answer = answerTo(text)
+  expect(answer.kind === 'parents' && answer.summary).toMatch(words)
+})
+
+test.each([
+  ['kid wants to breed her japanese bantams for the fair, both have the teeny short legs. whats the risk'],
+  ['both my dumpies have short legs, what do I lose'],
+  ['both my araucanas have tufts, any danger'],
+  ['my two frizzled Cochins are both frizzle, any danger in breeding them'],
+])('%s: the harm comes first, and both birds are told', (text) => {
+  const answer = answerTo(text)
+  expect(answer.kind === 'fact' && answer.summary).toMatch(/^No, better not: .*a quarter/u)
+  expect(answer.kind === 'fact' && [answer.sire.length, answer.dam.length]).toEqual([1, 1])
+})

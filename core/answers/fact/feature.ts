@@ -2,6 +2,7 @@
 import { genesOf, type Breed, type GeneRecord } from '../../breeds.ts'
 import { loci, locusIds, type LocusId } from '../../data/loci.ts'
 import type { Feature } from '../../question.ts'
+import { youngSex } from './youngSex.ts'
 import { oneLocus, skin } from './form.ts'
 import { ground } from './genes.ts'
 import { isLocus } from './locus.ts'
@@ -103,16 +104,24 @@ function marksOf(breed: Breed, line: string | undefined): readonly string[] {
   return [
     ...(isKnown(breed.comb) ? [`a ${breed.comb} comb`] : []),
     ...form.filter((words) => !/feet/u.test(words) || !breed.shank.includes('feathered')),
-    ...(isKnown(breed.shank) ? [`${breed.shank.replaceAll(',', ' and')} legs`] : []),
+    ...(isKnown(breed.shank)
+      ? [`${breed.shank.replace(/,(?! (?:heavily |lightly )?feathered).*/u, '').replace(',', ' and')} legs`]
+      : []),
     ...(isKnown(breed.shell.colour) ? [`${breed.shell.colour} eggs`] : []),
   ]
 }
+
+/** What is mostly sold under the name of a rarer breed, by keepers' word. */
+const soldInstead: Readonly<Record<string, string>> = { Ameraucana: 'Easter Egger', Araucana: 'Easter Egger' }
 
 const marks: Said = (breed, line) => {
   const named = marksOf(breed, line)
   if (isMixture(breed) || named.length === 0)
     return `${breed.name} is no breed with looks of its own, so nothing proves or disproves it.`
-  return `Look for ${andList(named)}: a ${breed.name} has them all, and a bird that lacks one is a cross or another breed.`
+  const sold = soldInstead[breed.family]
+  if (sold !== undefined)
+    return `Under the name ${breed.family} mostly ${sold} birds are sold: a true one has ${andList(named)}, all of them.`
+  return `Look for ${andList(named)}: a ${breed.name} has them all, and a bird that lacks one is something else.`
 }
 
 const lobes: Said = ({ name, class: kind }) =>
@@ -147,6 +156,7 @@ const sentences: Readonly<Record<Exclude<Feature, Form>, Said>> = {
   copies,
   ground: (breed, line) => ground(breed, line).replace(/^Its ground/u, `${breed.name}: its ground`),
   'breeds-true': breedsTrue,
+  'sex-signs': youngSex,
 }
 
 /** The locus of which more can be told. */
