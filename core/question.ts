@@ -231,6 +231,7 @@ export const LinesQuestion = z.strictObject({
   hens: z.number().int().min(1).optional(),
   eggsPerWeek: z.number().min(1).optional(), // for needs: eggs that are wanted
   people: z.number().min(1).optional(), // for needs: mouths to feed
+  breedsOn: z.boolean().optional(), // only birds that give their own kind again: no first crosses
   ...Common,
 })
 export const FactQuestion = z.strictObject({

@@ -2,7 +2,7 @@
 import type { LinesAnswer } from '../answer.ts'
 import { breedNamed } from '../breeds.ts'
 import { cautionFor, cautionSources, type CautionId } from '../data/cautions.ts'
-import { growing } from '../data/hen/growing.ts'
+import { broiler, growing } from '../data/hen/growing.ts'
 import { persistency } from '../data/hen/laying.ts'
 import { lightHours, managementSources, naturalLight } from '../data/hen/management.ts'
 import { henSources } from '../hen/sources.ts'
@@ -25,10 +25,14 @@ type Topic = LinesQuestion['topic']
 const isShown = ({ topic, compare }: LinesQuestion): boolean =>
   compare.length > 0 || (topic !== 'cockerel-cost' && topic !== 'buy-or-hatch')
 
+const renewing =
+  'A pure breed renews itself: keep cockerels of your own hatch, at least two, and bring in an unrelated cock every few years. Layers of a first cross do not breed on; that takes both pure lines kept apart.'
+
 function saysFor(question: LinesQuestion, shown: readonly Candidate[]): readonly string[] {
   switch (question.topic) {
     case 'compare':
       return [
+        ...(question.breedsOn === true ? [renewing] : []),
         ...waysToSex(question)
           .slice(1)
           .map((way) => `${wayWords(way)}.`),
@@ -52,7 +56,7 @@ const sources: Readonly<Record<Topic, readonly Citation[]>> = {
   compare: [...henSources(['eggs', 'feed']), ...managementSources],
   'feed-cost': henSources(['feed']),
   'keep-until': [...persistency.sources, ...henSources(['feed'])],
-  'cockerel-cost': growing.sources,
+  'cockerel-cost': [...growing.sources, ...broiler.sources],
   'buy-or-hatch': [...growing.sources, ...henSources(['feed'])],
   needs: henSources(['eggs']),
 }

@@ -1,5 +1,6 @@
 // core/hen/money.ts: what a hen costs and brings, year by year. Prices come from the keeper; there are none here.
 import { yard } from '../data/hen/feed.ts'
+import { cockerelWeeks } from '../data/hen/growing.ts'
 import type { HenFigures } from './expect.ts'
 import { feedGramsPerDay, type Keeping } from './feed.ts'
 import { feedToAge } from './growth.ts'
@@ -70,6 +71,9 @@ export function keepUntilYear(hen: HenFigures, feedPerKg: number, eggsPerDozen: 
 export const paidBack = (hen: HenFigures, feedPerKg: number, eggsPerDozen: number, chick: number, of: number): number =>
   sum(incomeLessFeed(hen, feedPerKg, eggsPerDozen, of)) - rearingFeedKg(hen) * feedPerKg - chick
 
+/** Feed of the brother hatched with her, until he can be told apart, kg. */
+export const brotherFeedKg = (hen: HenFigures): number => feedToAge(cockerelWeeks.toldApart, hen.cockKg.likely).likely
+
 /** Feed to raise one pullet to lay from a straight-run hatch: her own and that of the brother hatched with her, kg. */
-export const straightRunFeedKg = (hen: HenFigures, cockerelWeeks: number): number =>
-  rearingFeedKg(hen) + feedToAge(cockerelWeeks, hen.cockKg.likely).likely
+export const straightRunFeedKg = (hen: HenFigures, weeks: number): number =>
+  rearingFeedKg(hen) + feedToAge(weeks, hen.cockKg.likely).likely

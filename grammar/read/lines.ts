@@ -27,9 +27,13 @@ function birdsCounted({ tokens }: Reading): number | undefined {
   return undefined
 }
 
-/** How many hens are spoken of. */
+/** How many hens are spoken of; "16 weeks and hens" counts none. */
 export function hensIn(reading: Reading): number | undefined {
-  const count = numberBefore(reading, ({ type }) => type === 'hen', 3) ?? birdsCounted(reading)
+  const tokens = reading.tokens.filter(
+    ({ type }, i, all) =>
+      !(type === 'number' && /^(?:weeks?|wks?|months?|years?|yrs?|kgs?|lbs?)$/u.test(all[i + 1]?.word ?? '')),
+  )
+  const count = numberBefore({ ...reading, tokens }, ({ type }) => type === 'hen', 3) ?? birdsCounted(reading)
   return count !== undefined && Number.isInteger(count) && count >= 1 && count <= 10_000 ? count : undefined
 }
 
@@ -57,7 +61,7 @@ export function linesNamed({ tokens }: Reading): readonly string[] {
 }
 
 function compareOf(reading: Reading): readonly BirdRef[] {
-  const birds = refsOf(comparedIn(reading).filter((bird) => !isExcluded(bird, reading)))
+  const birds = refsOf(comparedIn(reading).filter((bird) => weighsBroilers(reading) || !isExcluded(bird, reading)))
   const said = linesNamed(reading)
   const breeds = [...new Set(birds.map(({ breed }) => breed))]
   const [only] = breeds
@@ -104,8 +108,48 @@ function isChoice(reading: Reading): boolean {
   )
 }
 
+/** A cockerel for the pot, where no age is told. */
+const tableWeeks = 16
+
+const raisedBoys =
+  /\b(?:rais(?:e|ing)|rear(?:ing)?|keep(?:ing)?|grow(?:ing)?(?: out| on)?|feed(?:ing)?|fatten(?:ing)?)(?: \w+){0,4} (?:cockerels?|boys|males|roos|roosters|brothers)\b/u
+/** "worth keeping the spare cockerels on for the pot": whether they pay for their feed. */
+const asksOfBoys = (reading: Reading): boolean =>
+  raisedBoys.test(reading.words.slice(0, 80).join(' ')) &&
+  (reading.words.some((word) => /^(?:worth|pay|pays|cheaper|cost|costs)$/u.test(word)) || tellsPrice(reading)) &&
+  !reading.has('buyOrHatch', 'father', 'carry', 'hatchedWhat')
+
+/** "broilers or my spare boys": a meat hybrid weighed against cockerels of one's own. */
+const weighsBroilers = ({ scene, words, tokens }: Reading): boolean =>
+  [...scene.birds, ...scene.matings.flatMap(({ sires, dams }) => [...sires, ...dams])].some(
+    ({ ref }) => ref.breed === 'Cornish Cross',
+  ) &&
+  tokens.some(({ type }) => type === 'cock') &&
+  words.some((word) => /^(?:or|vs|versus|than|against|v)$/u.test(word)) &&
+  words.some((word) =>
+    /^(?:feed|conversion|cheaper|cost|costs|better|worth|eats?|freezer|meat|raise|raising|grow)$/u.test(word),
+  ) &&
+  !tokens.some(({ type, word }) => type === 'cross' || (type === 'over' && /^(?:x|over|onto)$/u.test(word)))
+
+/** "meat cocks of 2 kg and hens with 200 eggs, which line": a breed for both is sought, and none is named. */
+const seeksOneForBoth = (reading: Reading): boolean => {
+  const text = reading.words.slice(0, 80).join(' ')
+  const goals = goalsOf(reading)
+  return (
+    goals.includes('eggs') &&
+    goals.includes('meat') &&
+    (/\b(?:which|what) (?:lines?|breeds?|strains?)\b/u.test(text) || wantsOneBreed(reading)) &&
+    !reading.has('cost', 'feedCost', 'money', 'trueBreeding') &&
+    !tellsPrice(reading) &&
+    comparedIn(reading).every((bird) => isExcluded(bird, reading)) &&
+    !isToldPair(reading)
+  )
+}
+
 export function topicOf(reading: Reading): LinesQuestion['topic'] | undefined {
   const { has, tokens, scene } = reading
+  if (renews(reading) || seeksOneForBoth(reading)) return 'compare'
+  if (weighsBroilers(reading) || asksOfBoys(reading)) return 'cockerel-cost'
   if (!isToldPair(reading) && asksNeeds(reading, hensIn(reading))) return 'needs'
   const cocks = tokens.some(({ type }) => type === 'cock') || scene.goals.includes('meat')
   const mated = isToldPair(reading) || pairsIn(reading).some(({ by }) => by === 'sex')
@@ -208,6 +252,15 @@ export function topicOf(reading: Reading): LinesQuestion['topic'] | undefined {
   return undefined
 }
 
+const renewing =
+  /\bself (?:sustain\w*|sufficien\w*|perpetuat\w*|replacing)|\bsustainable (?:\w+ )?flock|\b(?:no more|never|stop|without) (?:\w+ ){0,3}(?:buying|bought|buy|store|hatchery|mail order) (?:\w+ ){0,2}(?:chicks|pullets|birds|stock)|\b(?:hatch|breed|raise) (?:my|our) own replacements|\breplaces? (?:itself|themselves)|\bclosed flock|\bkeeps? (?:itself|themselves) going/u
+/** "a self sustaining flock, eggs first": birds that give their own kind again, none of them named. */
+const renews = (reading: Reading): boolean =>
+  renewing.test(reading.words.slice(0, 80).join(' ')) &&
+  goalsOf(reading).some((goal) => goal !== 'sexable') &&
+  comparedIn(reading).every((bird) => isExcluded(bird, reading)) &&
+  !isToldPair(reading)
+
 /** Something is for sale, or sought: nothing is asked of the bot. */
 export const isAdvert = (reading: Reading): boolean => {
   const { has, asks, words } = reading
@@ -222,7 +275,9 @@ export const readLines: Reader = (reading) => {
   const topic = isAdvert(reading) ? undefined : topicOf(reading)
   if (topic === undefined) return undefined
   const several = comparedIn(reading).length > 1 || reading.tokens.some(({ type }) => type === 'money')
-  if (topic === 'compare' && !several && linesNamed(reading).length === 0 && isPlainTopic(reading, 26)) return undefined
+  const plainly = renews(reading) || seeksOneForBoth(reading)
+  if (topic === 'compare' && !plainly && !several && linesNamed(reading).length === 0 && isPlainTopic(reading, 26))
+    return undefined
   return linesQuestion(reading, topic)
 }
 
@@ -246,6 +301,10 @@ const seeksKind = ({ words, tokens }: Reading): boolean => {
   return (kind.test(text) && !/\b(?:is|are|my)\b/u.test(text.slice(0, 30))) || asked
 }
 
+/** "want table birds and eggs out of one breed". */
+const wantsOneBreed = ({ tokens, words }: Reading): boolean =>
+  tokens.some(({ type }) => type === 'want') && /\b(?:one|single|a|same) breed\b/u.test(words.join(' '))
+
 /** "best dual purpose breed for the cold": the catalogue by goals. */
 export const readBestBreed: Reader = (reading) => {
   const { scene, words } = reading
@@ -257,6 +316,7 @@ export const readBestBreed: Reader = (reading) => {
   return reading.has('bestBreed') ||
     seeking ||
     seeksKind(reading) ||
+    wantsOneBreed(reading) ||
     words[0] === 'best' ||
     (goalsOf(reading).filter((goal) => goal !== 'sexable').length > 1 &&
       !/^(?:is|are|do|does|did)$/u.test(words[0] ?? '') &&
@@ -323,5 +383,9 @@ const linesQuestion = (reading: Reading, topic: LinesQuestion['topic']): LinesQu
   goals: goalsOf(reading),
   compare: compareOf(reading),
   topic,
+  ...(topic === 'compare' && renews(reading) ? { breedsOn: true } : {}),
+  ...(topic === 'cockerel-cost' && (asksOfBoys(reading) || goalsOf(reading).includes('meat'))
+    ? { weeks: tableWeeks }
+    : {}),
   ...tellingOf(reading),
 })

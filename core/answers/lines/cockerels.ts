@@ -3,14 +3,13 @@ import { cockerelWeeks } from '../../data/hen/growing.ts'
 import { hatching } from '../../data/hen/hatching.ts'
 import { carcassKg } from '../../hen/expect.ts'
 import { feedPerKgGain, feedToAge, weightAt } from '../../hen/growth.ts'
-import { rearingFeedKg, straightRunFeedKg } from '../../hen/money.ts'
+import { brotherFeedKg, rearingFeedKg, straightRunFeedKg } from '../../hen/money.ts'
+import { broilerSays, isBroiler, usualCockKg } from './broiler.ts'
 import { askPrice, feedPrice, type Says } from './says.ts'
 import { kilos, money } from './words.ts'
 
-/** A dual-purpose cockerel where no bird is named. */
-const usualCockKg = 3.8
-
 export const cockerelCost: Says = (question, shown) => {
+  if (shown.some(isBroiler)) return broilerSays(question, shown)
   const { manner } = question
   const cockKg = shown[0]?.figures.cockKg.likely ?? usualCockKg
   const weeks = question.weeks ?? cockerelWeeks.toldApart
@@ -40,7 +39,11 @@ export const buyOrHatch: Says = (question, shown) => {
   const eggs = 1 / (hatching.own.fertility * hatching.own.hatchOfFertile * hatching.femaleShare * hatching.survival)
   const sums =
     feedPerKg === undefined || chick === undefined
-      ? ['Tell me your feed price and what a sexed pullet chick costs, and I set the two side by side.']
+      ? chick !== undefined
+        ? [
+            `Her brother eats ${kilos(brotherFeedKg(hen), units)} until he shows: that feed, and eggs and warmth, stand against the ${money(chick, question.manner)}. If that buys a pullet near lay, hatching is cheaper while feed is under ${money(chick / both, question.manner)} a kg. Tell me your feed price and I put a sum to it.`,
+          ]
+        : ['Tell me your feed price and what a sexed pullet chick costs, and I set the two side by side.']
       : [
           `At your prices a pullet in lay stands at ${money(chick + rearing * feedPerKg, question.manner)} from a bought sexed chick, ${money(both * feedPerKg, question.manner)} hatched at home, eggs and warmth not counted, ${money(rearing * feedPerKg, question.manner)} if you sex at hatch and part with the males at once.`,
         ]

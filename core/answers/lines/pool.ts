@@ -76,6 +76,15 @@ const noLayer = 6
 
 const isLayer = (one: Candidate): boolean => one.feedKgPerDozen.likely < noLayer
 
+/** Gives its own kind again: a pure breed, and no first cross. */
+const givesItsKind = (one: Candidate): boolean =>
+  one.bird.cross === undefined &&
+  (breedOf(one)?.madeFrom ?? []).length === 0 &&
+  !/hybrid|sex-link|Cross$/.test(one.name)
+
+/** Of a pool, those from which a flock renews itself. */
+export const breedingOn = (pool: readonly Candidate[]): readonly Candidate[] => pool.filter(givesItsKind)
+
 /** The candidates that meet every goal's condition; show stock, bantams and mere table birds only for those who want them. */
 export function poolFor(goals: readonly Goal[]): readonly Candidate[] {
   const wantsShow = goals.includes('show')

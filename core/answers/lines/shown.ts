@@ -2,7 +2,7 @@
 import { breedNamed } from '../../breeds.ts'
 import type { BirdRef, LinesQuestion } from '../../question.ts'
 import { candidate, type Candidate } from './candidate.ts'
-import { poolFor } from './pool.ts'
+import { breedingOn, poolFor } from './pool.ts'
 import { bestFew, ranked } from './rank.ts'
 
 const mostFromCatalogue = 3
@@ -22,11 +22,14 @@ function linesOf(compare: readonly BirdRef[]): readonly BirdRef[] {
 }
 
 /** Best for the goals first. */
-export function birdsShown({ compare, goals, topic }: LinesQuestion): readonly Candidate[] {
+export function birdsShown({ compare, goals, topic, breedsOn }: LinesQuestion): readonly Candidate[] {
   if (compare.length > 0) {
     const birds = topic === 'compare' ? linesOf(compare) : compare
     return ranked(birds.map(candidate), goals)
   }
-  if (topic === 'compare') return bestFew(ranked(poolFor(goals), goals), mostFromCatalogue)
+  if (topic === 'compare') {
+    const pool = poolFor(goals)
+    return bestFew(ranked(breedsOn === true ? breedingOn(pool) : pool, goals), mostFromCatalogue)
+  }
   return topic === 'cockerel-cost' ? [] : usualHens.map(candidate)
 }

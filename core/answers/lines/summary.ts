@@ -1,9 +1,11 @@
 // core/answers/lines/summary.ts: the first line of the lines answer.
 import { cockerelWeeks } from '../../data/hen/growing.ts'
 import { feedToAge } from '../../hen/growth.ts'
-import { feedInYear, keepUntilYear, rearingFeedKg, straightRunFeedKg } from '../../hen/money.ts'
+import { brotherFeedKg, feedInYear, keepUntilYear, rearingFeedKg, straightRunFeedKg } from '../../hen/money.ts'
 import type { LinesQuestion } from '../../question.ts'
 import type { Candidate } from './candidate.ts'
+import { carcassKg } from '../../hen/expect.ts'
+import { broilerVerdict, isBroiler, usualCockKg } from './broiler.ts'
 import { needsSummary } from './needs.ts'
 import { waysToSex, wayWords } from './sexed.ts'
 import { yearsPaid } from './says.ts'
@@ -38,7 +40,7 @@ function compared(question: LinesQuestion, shown: readonly Candidate[]): readonl
   const [best, next] = shown
   if (!best) return ['No line of the catalogue meets all of that at once; leave one wish out.']
   const wish = goals.length > 0 ? goals.map((goal) => goalPhrases[goal]).join(' and ') : 'eggs'
-  const eggs = `${about(best.eggsThreeYears.likely, 10)} eggs in three years`
+  const eggs = `${question.breedsOn === true ? 'breeds true, ' : ''}${about(best.eggsThreeYears.likely, 10)} eggs in three years`
   const short = `For ${wish}: ${best.name}, ${eggs}.`
   return next
     ? [`For ${wish}: ${best.name}, ${eggs}; next ${next.name}.`, short, `${capital(best.name)}, ${eggs}.`]
@@ -97,14 +99,28 @@ function cockerel(
   { weeks = cockerelWeeks.toldApart, manner, prices }: LinesQuestion,
   shown: readonly Candidate[],
 ): readonly string[] {
-  const kg = feedToAge(weeks, shown[0]?.figures.cockKg.likely ?? 3.8).likely
+  if (shown.some(isBroiler)) return [broilerVerdict(shown)]
+  const cockKg = shown[0]?.figures.cockKg.likely ?? usualCockKg
+  const kg = feedToAge(weeks, cockKg).likely
   const cost = prices.feedPerKg === undefined ? '' : `, ${money(kg * prices.feedPerKg, manner)}`
-  return [`A cockerel to ${weeks} weeks: about ${kilos(kg, manner.units)} of feed${cost}.`]
+  const dressed = carcassKg({ low: cockKg, likely: cockKg, high: cockKg }).likely
+  const each = prices.feedPerKg === undefined ? '' : `, ${money((kg * prices.feedPerKg) / dressed, manner)} a kg`
+  const table = weeks === cockerelWeeks.table ? `, for about ${kilos(dressed, manner.units)} dressed${each}` : ''
+  return [`A cockerel to ${weeks} weeks: about ${kilos(kg, manner.units)} of feed${cost}${table}.`]
 }
+
+const kgPerPound = 0.45359237
 
 function bought({ prices, manner }: LinesQuestion, shown: readonly Candidate[]): readonly string[] {
   const { feedPerKg, chick } = prices
   const hen = shown[0]?.figures
+  if (hen && feedPerKg === undefined && chick !== undefined) {
+    const even = chick / brotherFeedKg(hen)
+    const pound = manner.units === 'metric' ? '' : ` (${money(even * kgPerPound, manner)} a lb)`
+    return [
+      `At ${money(chick, manner)} a pullet chick, hatching is cheaper while feed is under ${money(even, manner)} a kg${pound}; buying spares you the cockerels.`,
+    ]
+  }
   if (!hen || feedPerKg === undefined || chick === undefined)
     return ['Hatching is cheaper where you sex at hatch or eat the cockerels; buying sexed pullets spares you them.']
   const buy = chick + rearingFeedKg(hen) * feedPerKg

@@ -22,5 +22,17 @@ export const growing = {
   ] as readonly Citation[],
 } as const
 
+/** A meat hybrid, both sexes together, as it is grown at home: killed young, for later it is too heavy for its legs and heart. */
+export const broiler = {
+  breed: 'Cornish Cross',
+  weeks: { low: 7, high: 8 },
+  liveKg: 3.2,
+  feedPerLive: 2, // kg of feed for each kg alive
+  dressedShare: 0.72,
+  sources: [
+    { ref: 'keepers: 7 to 8 lb alive at seven to eight weeks on about 2 lb of feed for each', status: 'common practice' },
+  ] as readonly Citation[],
+} as const
+
 /** Weeks to which a cockerel is fed where nothing is told: until he can be told apart, and until he is eaten. */
 export const cockerelWeeks = { toldApart: 8, table: 16 } as const

@@ -114,6 +114,26 @@ describe('the best of the catalogue', () => {
 })
 
 describe('costs', () => {
+  test('a meat hybrid takes two of feed to one of live bird in seven to eight weeks, a dual-purpose cockerel over three in sixteen', () => {
+    const { summary, says } = answerLines(ask({ topic: 'cockerel-cost', compare: [{ breed: 'Cornish Cross' }] }))
+    expect(summary).toContain('about 2 of feed to 1 of live bird at 7 to 8 weeks')
+    expect(summary).toContain('about 3.1 to 1')
+    expect(says.join(' ')).toContain('3.2 kg alive')
+  })
+
+  test('a flock that is to renew itself gets pure breeds, no first cross and no hybrid', () => {
+    const { options } = answerLines(ask({ topic: 'compare', goals: ['eggs', 'meat'], breedsOn: true }))
+    expect(options.length).toBeGreaterThan(1)
+    for (const { name } of options) expect(name).not.toMatch(/ x |sex-link|hybrid/)
+  })
+
+  test('a price of chicks alone is set against the feed of the brother', () => {
+    const { summary } = answerLines(
+      ask({ topic: 'buy-or-hatch', compare: [{ breed: 'White Leghorn' }], prices: { chick: 14 } }),
+    )
+    expect(summary).toMatch(/^At £14.00 a pullet chick, hatching is cheaper while feed is under /)
+  })
+
   test('a cockerel to eight weeks at 1.00 a kilogram costs what he eats', () => {
     const answer = answerLines(ask({ topic: 'cockerel-cost', weeks: 8, prices: { feedPerKg: 1 } }))
     expect(answer.summary).toMatch(/2\.1 kg of feed, £2\.10/)
