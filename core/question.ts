@@ -176,6 +176,7 @@ export const PartnersQuestion = z.strictObject({
   besides: z.array(BirdRef).readonly().optional(), // not these: the keeper has them, or does not want them
   minimumEggs: z.number().optional(), // a year
   chicks: z.string().optional(), // the one colour that all chicks shall have
+  each: z.boolean().optional(), // asked goal by goal: which give this, and which give that
   line: z.string().optional(), // only birds of that line, where the breed has it: 'heritage'
   ...Common,
 })

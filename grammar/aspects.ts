@@ -95,6 +95,8 @@ function spoken(tokens: readonly Token[]): readonly Aspect[] {
       if (token.aspect === 'adults' && weighed) return []
       if (shells && /^(?:come|comes|turn)s? out$/u.test(token.word)) return [] // what eggs come out
       if (areChicks(tokens, at)) return ['chicks']
+      if (token.aspect === 'hardiness' && ofWinterLaying.test(token.word)) return ['hardiness', 'eggs']
+      if (token.aspect === 'comb' && isFrosted(tokens, at)) return ['hardiness']
       if (token.word.startsWith('brood') && /^(?:went|gone|gotten)$/u.test(tokens[at - 1]?.word ?? '')) return [] // a hen that sits
       if (token.aspect === 'wings') return ['sexing', 'wings']
       return [
@@ -122,6 +124,13 @@ const isTiredOf = (tokens: readonly Token[], at: number): boolean => {
 const areAsking = (tokens: readonly Token[], at: number): boolean =>
   /^(?:kids|children|grandkids|family)$/u.test(tokens[at]!.word) &&
   /^(?:wants?|asks?|asked|begging|keep asking|would like|say|says|are asking)$/u.test(tokens[at + 1]?.word ?? '')
+
+const ofWinterLaying = /^winter lay/u
+/** "half my frostbite is combs": what the cold does to them. */
+const isFrosted = (tokens: readonly Token[], at: number): boolean =>
+  tokens
+    .slice(Math.max(0, at - 5), at + 5)
+    .some(({ word }) => /^(?:frostbite|frostbitten|frostnip|frozen|frosted)$/u.test(word))
 
 /** A hen that lays and fills a pot. */
 const isDual = (word: string): boolean => /^(?:dual|dp|dual purpose|meat and eggs)$/u.test(word)
@@ -195,6 +204,6 @@ export const goalsOf = (tokens: readonly Token[]): readonly Goal[] =>
       if (areChicks(tokens, at) || isUnwished(tokens, at) || isTiredOf(tokens, at) || areAsking(tokens, at)) return []
       if (token.type === 'sexlink') return ['sexable']
       if (token.type !== 'goal') return []
-      return isDual(token.word) ? ['eggs', token.goal] : [token.goal]
+      return isDual(token.word) || ofWinterLaying.test(token.word) ? ['eggs', token.goal] : [token.goal]
     }),
   )

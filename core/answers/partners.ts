@@ -11,6 +11,7 @@ import { chicksWords, matesForColour, shareInColour } from './partners/chicks.ts
 import { choose } from './partners/choose.ts'
 import { harmTogether, playThrough, search, type Candidate, type Hunt } from './partners/search.ts'
 import { carriesOf } from './partners/quick.ts'
+import { eachGoal } from './partners/eachGoal.ts'
 import { partnersSummary } from './partners/summary.ts'
 import { conditionOf, workingCase } from './partners/condition.ts'
 import { reason } from './partners/why.ts'
@@ -92,12 +93,13 @@ export function answerPartners(question: PartnersQuestion): PartnersAnswer {
   const minimum = question.minimumEggs ?? 0
   const fit = all.filter(({ hen }) => (hen?.eggsFirstYear.likely ?? 0) >= minimum)
   const best = [...safe, ...(fit.length > 0 ? fit : all)].slice(0, mostNames)
-  const avoid = hunts[0] ? failing(hunts[0], question.among) : []
+  const avoid = hunts[0] && question.each !== true ? failing(hunts[0], question.among) : []
   const sexed = goals.includes('sexable') && best.some(({ sexing }) => sexing?.verdict !== 'no')
   const signs = best.flatMap(({ sexing }) => sexing?.signs.slice(0, 1) ?? [])
   return {
     kind: 'partners',
-    summary: partnersSummary(question, goals, { safe, best, how: chosen.how, reached: fit.length > 0 }),
+    summary:
+      eachGoal(question) ?? partnersSummary(question, goals, { safe, best, how: chosen.how, reached: fit.length > 0 }),
     assumptions: assumptionWords(question.assumed),
     assumed: question.assumed,
     cautions: sexed ? cautionFor(['surplusMales']) : [],

@@ -229,6 +229,9 @@ function shellWished({ words }: Reading, own: readonly Bird[]): readonly Goal[] 
   return shade !== undefined && ofEggs ? [`${shade}-eggs` as Goal] : []
 }
 
+/** "which moms give sexable chicks, and which green eggs". */
+const asksGoalByGoal = ({ words }: Reading): boolean => words.filter((word) => word === 'which').length > 1
+
 /** The question for these birds. */
 export function partnersOf(reading: Reading, { own, wanted, among: named }: Sought): PartnersQuestion {
   const minimum = minimumEggs(reading)
@@ -247,6 +250,7 @@ export function partnersOf(reading: Reading, { own, wanted, among: named }: Soug
     ...(besides.length === 0 ? {} : { besides: refsOf(besides).slice(0, 8) }),
     ...(minimum === undefined ? {} : { minimumEggs: minimum }),
     ...(look === undefined ? {} : { chicks: look }),
+    ...(asksGoalByGoal(reading) && among.length > 1 ? { each: true } : {}),
     ...(reading.words.some((word) => /^(?:heritage|traditional)$/u.test(word)) ? { line: 'heritage' } : {}),
     ...commonOf(reading, own),
   }

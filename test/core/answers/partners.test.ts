@@ -251,3 +251,14 @@ test('where heritage birds are wanted, none is of a production line', () => {
   expect(best.length).toBeGreaterThan(1)
   expect(best.map(({ bird }) => bird.line)).not.toContain('production')
 })
+
+test('asked goal by goal, each hen is told for each: barred ones sex, all may lay green', () => {
+  const { summary, avoid } = hensFor('Easter Egger', {
+    goals: ['sexable', 'green-eggs'],
+    among: ['Rhode Island Red', 'Barred Plymouth Rock'].map((breed) => ({ breed })),
+    each: true,
+  })
+  expect(summary).toMatch(/sexable at hatch: Barred Plymouth Rock;/)
+  expect(summary).toMatch(/green eggs: all of them/)
+  expect(avoid).toEqual([])
+})
