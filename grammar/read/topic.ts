@@ -49,10 +49,14 @@ export const birdsIn = ({ scene }: Reading): readonly Bird[] =>
     (bird) => isSolid(bird) && bird.ref.breed !== undefined,
   )
 
-/** Spellings that the cues do not know. */
+/** Spellings that the cues do not know, and what is named only to be left out. */
 const plainly = (text: string): string =>
   text
     .replace(/\b(wing|feather|vent|dna|colou?r)[ -]sex\b(?!ing)/giu, '$1 sexing')
+    .replace(
+      /\b(?:bar|besides|other than|except(?: for| by)?|apart from|without|short of) (?:the )?vent\b(?: sexing)?/giu,
+      '',
+    )
     .replace(/\bsex[ -]?(?:lynx|sinks?|linx|links?|lynks?)\b/giu, 'sex link')
 
 /** The strongest topic; `least` is how much its cues must weigh. */

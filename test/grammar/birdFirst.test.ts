@@ -50,6 +50,7 @@ test.each([
   ['Tractor store lady swears you can tell Silver laced wyandotte chicks by color day one, thats not a thing is it??'],
   ['my uncle says Buff Orpington chicks can be sexed at hatch by colour. true?'],
   ['someone told me speckled sussex chicks are autosexing'],
+  ['Vorwerk chicks, day old. any way of sexing em at all bar the vent'],
 ])('%s: the breed mated to itself', (text) => {
   const answer = answerTo(text)
   expect(answer.kind === 'cross' && answer.summary).toMatch(/^Not sexable at hatch/u)
@@ -64,6 +65,8 @@ test.each([
   ],
   ['are mutt chickens less healthy than purebreds', 'are crossbred chicks weaker'],
   ['barnyard mixes are weaker, my neighbour says', 'are crossbred chicks weaker'],
+  ['Is it right you can tell a blue egg layer by her green legs', 'egg colour by leg colour'],
+  ['do slate legs mean blue eggs', 'egg colour by leg colour'],
 ])('%s: the belief is answered, not the bird named in it', (text, about) => {
   expect(answerTo(text)).toMatchObject({ kind: 'fact', about, verdict: 'false' })
 })
@@ -105,4 +108,11 @@ test.each([
   const answer = answerTo(text)
   expect(answer.kind === 'fact' && answer.summary).toMatch(/^No, better not: .*a quarter/u)
   expect(answer.kind === 'fact' && [answer.sire.length, answer.dam.length]).toEqual([1, 1])
+})
+
+test.each([
+  ["Old chap told me you'll never get a black chick from a white cock"],
+  ['can a white rooster throw black chicks?'],
+])('%s: it hangs on which white he is', (text) => {
+  expect(answerTo(text)).toMatchObject({ about: 'coloured chicks from a white cock', verdict: 'partly' })
 })
