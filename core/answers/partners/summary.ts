@@ -29,6 +29,10 @@ type Found = {
 }
 const nameOf = ({ bird }: PartnersAnswer['best'][number]): string => nameOfBird({ breed: bird.breed, line: bird.line })
 
+/** Told by the wings alone, and that only if a strain is what nobody told. */
+const isByWingOnly = ({ sexing, condition }: PartnersAnswer['best'][number]): boolean =>
+  sexing?.signs[0]?.sign === 'wing feathers' && condition !== undefined
+
 export function partnersSummary(question: PartnersQuestion, goals: readonly Goal[], found: Found): string {
   const { safe, best, how, reached } = found
   const { part, one } = words[question.wanted]
@@ -51,6 +55,11 @@ export function partnersSummary(question: PartnersQuestion, goals: readonly Goal
     )
   if (how === 'nearest')
     return fitting(`No ${one} gives just that with ${own}; nearest: ${names.join(', ')}.`, `Nearest: ${few}.`)
+  if (goals.includes('sexable') && best.length > 0 && best.every(isByWingOnly))
+    return fitting(
+      `No ${one} sexes chicks of ${own} by colour; only wing feathers may, where both strains are proven for it: ${few}.`,
+      `No ${one} sexes them by colour; only wing feathers may, in proven strains: ${few}.`,
+    )
   const start = reached ? `For ${own}: ` : `None is likely to reach ${question.minimumEggs} eggs a year; nearest: `
   const colour = question.chicks === undefined ? '' : `; ${best[0]?.why.split(';')[0]}`
   const sexed = colour || (goals.includes('sexable') ? '; chicks sexable at hatch' : '')

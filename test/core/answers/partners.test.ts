@@ -262,3 +262,8 @@ test('asked goal by goal, each hen is told for each: barred ones sex, all may la
   expect(summary).toMatch(/green eggs: all of them/)
   expect(avoid).toEqual([])
 })
+
+test('where only the wings of proven strains could tell, the first line does not promise sexable chicks', () => {
+  const { summary } = hensFor('Cuckoo Marans')
+  expect(summary).toMatch(/^No hen sexes .*by colour; only wing feathers may/)
+})
