@@ -84,6 +84,7 @@ function subjectOf(reading: Reading): readonly Bird[] {
   const isOther =
     isToldPair(reading) ||
     scene.wanted.length > 0 ||
+    scene.goals.some((goal) => goal.endsWith('-eggs')) || // "has a single comb, what chance of blue eggs"
     scene.matings.length > 0 ||
     scene.tallies.length > 0 ||
     has('father', 'hatchedWhat', 'photo', 'inbreeding') ||
