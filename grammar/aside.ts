@@ -93,6 +93,41 @@ function hearsay(tokens: readonly Token[]): readonly Token[] {
   return tokens
 }
 
+const ofGenes: ReadonlySet<string> = new Set(['number', 'filler', 'trait', 'single', 'pure', 'unknown', 'colour', 'is'])
+/** "w one dom white copy I/i+", "known to be S/-": words before the symbols that say no more than they do. */
+function beforeGenes(tokens: readonly Token[]): readonly Token[] {
+  const dropped = new Set<Token>()
+  for (const [at, token] of tokens.entries()) {
+    const next = tokens[at + 1]
+    const opens =
+      token.type === 'over' &&
+      token.weak &&
+      (token.word.startsWith('w') || (token.word === 'to' && next?.type === 'is'))
+    if (!opens || next?.type === 'gene') continue
+    let to = at + 1
+    while (to - at < 7 && ofGenes.has(tokens[to]?.type ?? '')) to += 1
+    const from = tokens[at - 1]?.type === 'unknown' ? at - 1 : at
+    if (tokens[to]?.type === 'gene' && endsBird(tokens, from)) tokens.slice(from, to).forEach((one) => dropped.add(one))
+  }
+  return dropped.size === 0 ? tokens : tokens.filter((token) => !dropped.has(token))
+}
+
+const ofClause: ReadonlySet<string> = new Set(['their', 'his', 'her', 'unknown', 'filler', 'over', 'my'])
+/** "the girls he moved in with are Rocks", "hens I put him with are ...": who they are, and no mating yet. */
+function withoutClause(tokens: readonly Token[]): readonly Token[] {
+  const dropped = new Set<Token>()
+  for (const [at, token] of tokens.entries()) {
+    if (!isSex(token)) continue
+    let to = at + 1
+    while (to - at < 8 && ofClause.has(tokens[to]?.type ?? '')) to += 1
+    const clause = tokens.slice(at + 1, to)
+    const moved =
+      clause.at(-1)?.type === 'over' && clause.length > 1 && clause.filter(({ type }) => type === 'over').length === 1
+    if (moved && tokens[to]?.type === 'is' && tokens[to]?.said !== ':') clause.forEach((one) => dropped.add(one))
+  }
+  return dropped.size === 0 ? tokens : tokens.filter((token) => !dropped.has(token))
+}
+
 /** "faverolles an brahma": and. */
 const joinedByAn = (tokens: readonly Token[]): readonly Token[] =>
   tokens.map((token, at) => {
@@ -138,4 +173,4 @@ const partedTold = (tokens: readonly Token[]): readonly Token[] =>
 
 /** The tokens with every aside put behind its bird. */
 export const apart = (tokens: readonly Token[]): readonly Token[] =>
-  partedTold(apposed(hearsay(ofStock(unbracketed(joinedByAn(tokens))))))
+  partedTold(apposed(beforeGenes(hearsay(ofStock(withoutClause(unbracketed(joinedByAn(tokens))))))))

@@ -58,6 +58,7 @@ const isSafeToSay = (tokens: readonly Token[], at: number): boolean =>
 const isOfPart = (tokens: readonly Token[], at: number): boolean =>
   /^(?:big|heavy|nice)$/u.test(tokens[at]!.word) &&
   (tokens[at + 1]?.type === 'trait' ||
+    tokens[at + 1]?.type === 'line' ||
     /^(?:crests?|combs?|beards?|muffs?|feet|wattles|poms?|topknots?|hair)$/u.test(tokens[at + 1]?.word ?? ''))
 
 /** "the red sort", "what sort for eggs". */
@@ -92,6 +93,8 @@ function spoken(tokens: readonly Token[]): readonly Aspect[] {
         isSafeToSay(tokens, at)
       )
         return []
+      if (token.aspect === 'welfare' && isOldLoss(tokens, at)) return []
+      if (token.aspect === 'welfare' && losesEggs(tokens, at)) return ['eggs']
       if (token.aspect === 'adults' && weighed) return []
       if (shells && /^(?:come|comes|turn)s? out$/u.test(token.word)) return [] // what eggs come out
       if (areChicks(tokens, at)) return ['chicks']
@@ -132,12 +135,23 @@ const isFrosted = (tokens: readonly Token[], at: number): boolean =>
     .slice(Math.max(0, at - 5), at + 5)
     .some(({ word }) => /^(?:frostbite|frostbitten|frostnip|frozen|frosted)$/u.test(word))
 
+/** "our old cock died in the spring": why there is another, and no loss among chicks. */
+const isOldLoss = (tokens: readonly Token[], at: number): boolean =>
+  /^(?:died|dead|killed)$/u.test(tokens[at]!.word) &&
+  (tokens[at - 1]?.type === 'cock' || tokens[at - 1]?.type === 'hen') &&
+  !tokens.some(({ word }) => /^(?:shell|embryos?|hatched|lethal)$/u.test(word))
+
+/** "will I lose eggs": fewer laid, and no chick lost. */
+const losesEggs = (tokens: readonly Token[], at: number): boolean =>
+  /\b(?:lose|losing|loose|loosing)$/u.test(tokens[at]!.word) &&
+  tokens.slice(at + 1, at + 5).some((next) => next.type === 'aspect' && next.aspect === 'eggs')
+
 /** A hen that lays and fills a pot. */
 const isDual = (word: string): boolean => /^(?:dual|dp|dual purpose|meat and eggs)$/u.test(word)
 
-/** "which ones are the girls", "which of them r boys". */
+/** "which ones are the girls", "which of them r boys", "tell the boys early". */
 const asksWhichSex = (tokens: readonly Token[]): boolean =>
-  /\b(?:which|wich|what|who)(?: (?:ones?|of (?:them|these|those)|chicks?))?s? (?:are|is|r|will be|would be)(?: the| all| my)? (?:girls|boys|hens|pullets|cockerels|roos|roosters|males|females|cocks|lads|ladies)\b/u.test(
+  /\b(?:boys|cockerels|roos|males|girls|pullets|females)\b(?: \w+){0,2} (?:look|looks|be|are) (?:any )?different\b|\btell (?:the |which |my )?(?:boys|cockerels|roos|pullets|girls)(?: \w+)? (?:early|at|out|apart|when|on)\b|\b(?:which|wich|what|who)(?: (?:ones?|of (?:them|these|those)|chicks?))?s? (?:are|is|r|will be|would be)(?: the| all| my)? (?:girls|boys|hens|pullets|cockerels|roos|roosters|males|females|cocks|lads|ladies)\b/u.test(
     tokens
       .slice(0, 60)
       .map(({ word }) => word)
@@ -159,10 +173,11 @@ function isSet(tokens: readonly Token[], at: number): boolean {
   const after = tokens.slice(at + 1, at + 6).map(({ word }) => word)
   const sat = before.some(({ word }) => /brood|^(?:sitting|sat)$/u.test(word)) && before.at(-1)?.word === 'on'
   const counted = before.some(
-    ({ type, word }) => type === 'number' || word === 'some' || word === 'few' || word === 'dozen',
+    ({ type, word }) => type === 'number' || type === 'which' || /^(?:some|few|dozen|which|whose)$/u.test(word),
   )
   return (
     sat ||
+    (counted && tokens.slice(Math.max(0, at - 5), at).some(({ word }) => /^(?:hatched|sitting|sits)$/u.test(word))) ||
     (counted &&
       after.some((word) =>
         /^(?:bator|incubator|incubating|set|cooking|broody|brooding|hatching|brewing|going)$/u.test(word),

@@ -55,7 +55,7 @@ const isMating = (word: Word | undefined): boolean =>
 function heardAs(words: readonly Word[], from: number, to: number): string | undefined {
   const window = words.slice(from, to)
   if (window.length < 2 || window.some(({ raw }) => raw.type !== 'word')) return undefined
-  if (window.some(isWritten)) return undefined
+  if (window.some((word) => isWritten(word) || word.mended !== undefined)) return undefined
   const known = window.every(({ word }) => isKnownWord(word) || isColours(word))
   if (known && (window.length < 3 || reads(window) || isJoint(window[0]!))) return undefined
   const run = window.map(({ word }) => word).join('')

@@ -16,6 +16,7 @@ import { apart } from './aside.ts'
 import { isWholeName } from './build/feature.ts'
 import { conceptsIn } from './concepts.ts'
 import { longestSaying, sayingsOf, type Read } from './parse.ts'
+import { withoutPeople } from './people.ts'
 import { sceneOf, type Scene } from './scene.ts'
 import { shellColours } from './shellColours.ts'
 import { tokensOf } from './tokens.ts'
@@ -184,7 +185,9 @@ const isOfShell = ({ word }: Token, tokens: readonly Token[]): boolean =>
 /** "and if I put a Barred Rock cock on red hens?": a mating by itself, whatever was said before. */
 function withoutOpening(clause: readonly Token[]): readonly Token[] {
   const [first, ...rest] = clause
-  const mates = rest.some(({ type }) => type === 'over' || type === 'under')
+  const mates =
+    rest.some(({ type }) => type === 'over' || type === 'under') ||
+    (rest.some(({ type }) => type === 'cock') && rest.some(({ type }) => type === 'hen'))
   return first?.type === 'about' && mates && rest.filter(({ type }) => type === 'breed' || type === 'family').length > 1
     ? rest
     : clause
@@ -347,7 +350,9 @@ export function readingOf(message: string): Reading {
     bredCockerel(
       breedingOn(
         pairedKind(
-          partedParents(crossedLines(withoutRejected(putOn(ofParents(apart(amended(shellColours(written)))))))),
+          partedParents(
+            crossedLines(withoutRejected(putOn(ofParents(apart(withoutPeople(amended(shellColours(written)))))))),
+          ),
         ),
       ),
     ),

@@ -5,6 +5,7 @@ import { distance } from 'fastest-levenshtein'
 import { isRisky, joinedNames, knownWords, phrases, runTogether } from './lexicon.ts'
 import { conceptWords } from './words/concepts.ts'
 import { chatter } from './words/chatter.ts'
+import { places } from './words/places.ts'
 
 /** A word, or the words of a run-together name, and what else it might have been. */
 export type Spelt = { readonly words: readonly string[]; readonly rival?: readonly string[] }
@@ -14,6 +15,7 @@ const beginnings = ofConcepts.filter((word) => word.endsWith('*')).map((word) =>
 const everyday: ReadonlySet<string> = new Set([
   ...daleChall.map((word) => word.toLowerCase()),
   ...chatter,
+  ...places,
   ...ofConcepts,
 ])
 

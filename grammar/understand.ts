@@ -45,6 +45,7 @@ import { readLinked } from './read/linked.ts'
 import { isToldPair, pairsIn } from './read/pairs.ts'
 import { readParents } from './read/parents.ts'
 import { readPartners } from './read/partners.ts'
+import { readWhichSire } from './read/whichSire.ts'
 import { readSexLinkCock, readSexLinkHens } from './read/sexLinkCock.ts'
 import type { Context } from './context.ts'
 import type { Reader } from './read/common.ts'
@@ -140,6 +141,7 @@ const readers: readonly Reader[] = [
   readNoiseUnlessMated,
   readBareMating,
   readPhotoBird,
+  readWhichSire,
   readIllnessOrLaw,
   readHearsayUnlessMated,
   readHatch,

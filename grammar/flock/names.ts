@@ -33,6 +33,11 @@ export const isTold = (token: Token, flock: Flock): boolean =>
 const isNameLike = (word: string): boolean =>
   givenNames.has(word) || (word.length <= 3 ? !isPlainWord(word) : !isEveryday(word))
 
+/** "in June", "since April": when it was, and nobody's name. */
+const isMonth = ({ word }: Token, before: Token | undefined): boolean =>
+  /^(?:april|may|june|august)$/u.test(word) &&
+  /^(?:in|last|this|next|since|until|till|by|early|late|mid|around|every)$/u.test(before?.word ?? '')
+
 /** "Bert x Daisy gave 12": between the pair and its chicks, and nobody's name. */
 const outcome = /^(?:gave|gives|threw|throws|produced|made|had|hatched)$/u
 
@@ -51,11 +56,11 @@ function isFresh({ said, word, type }: Token): boolean {
 export function namedClauses(tokens: readonly Token[], flock: Flock): readonly (readonly Token[])[] {
   const clauses: Token[][] = [[]]
   const known = tokens.slice(0, 400).some((token) => isTold(token, flock))
-  for (const token of tokens.slice(0, 400)) {
+  for (const [i, token] of tokens.slice(0, 400).entries()) {
     const { said, word, at, end, gap } = token
     const told = isTold(token, flock)
     if (token.type === 'stop') clauses.push([])
-    else if (!told && outcome.test(said)) continue
+    else if (!told && (outcome.test(said) || isMonth(token, tokens[i - 1]))) continue
     else if (told || isFresh(token)) clauses.at(-1)!.push({ type: 'name', said, word, at, end, gap })
     else if (known && token.type === 'unknown' && !/^(?:parents|both)$/u.test(word)) continue
     else if (token.type !== 'filler') clauses.at(-1)!.push(token)

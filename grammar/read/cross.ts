@@ -94,6 +94,9 @@ export function crossOf(pairs: readonly Pair[], reading: Reading, more: readonly
     (aspects.includes('shares') &&
       aspects.every(isShareOrShell) &&
       reading.words.some((word) => /^(?:green|greens|olive|olives)$/u.test(word))) || // no hen is green
+    (birds.some(({ ref }) => ref.genotype?.['O'] !== undefined) &&
+      aspects.length > 0 &&
+      aspects.every(isShareOrShell)) ||
     (aspects.length === 0 && birds.some(({ ref }) => /-egg layer$|from a .* egg$/u.test(ref.breed ?? ''))) ||
     (birds.some(isOfEggColour) &&
       reading.words.includes('shade') &&
@@ -328,15 +331,20 @@ function ofMeatBird(pair: Pair): Pair {
   return { ...pair, sire: white(pair.sire, bare[0]), dam: white(pair.dam, bare[1]) }
 }
 
-/** "split Orpington over lavender Orpington hens": a bird that hides lavender, and of which no colour is told, is black. */
+/** One copy of lavender or chocolate is told. */
+const isSplit = ({ ref: { genotype } }: Bird): boolean =>
+  genotype?.['lav']?.join('/') === 'Lav+/lav' || genotype?.['choc']?.join('/') === 'Choc+/choc'
+/** "split Orpington over lavender Orpington hens": a bird that hides lavender or chocolate, and of which no colour is told, is black. */
 function ofSplit({ sire, dam, by }: Pair): Pair {
   const black = (bird: Bird, other: Bird): Bird => {
     const family = bird.saidOf.parts.find((part) => part.type === 'family')
-    const hides = bird.saidOf.split && lavenderBreed(other)?.['lav'] !== undefined
+    const hides = (bird.saidOf.split && lavenderBreed(other) !== undefined) || isSplit(bird)
     const told = bird.saidOf.parts.some(({ type }) => type === 'colour')
     const name =
       family?.type === 'family' && hides && !told ? varietiesOf(family.family, ['black']).names[0] : undefined
-    return name === undefined ? bird : { ...bird, ref: { ...bird.ref, breed: name }, others: [] }
+    return name === undefined || !name.startsWith('Black')
+      ? bird
+      : { ...bird, ref: { ...bird.ref, breed: name }, others: [] }
   }
   return { sire: black(sire, dam), dam: black(dam, sire), by }
 }

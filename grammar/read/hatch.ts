@@ -238,7 +238,10 @@ function isOfCross(reading: Reading, topic: HatchQuestion['topic']): boolean {
   const pairs = pairsIn(reading)
   if (!pairs.some(({ by }) => by !== 'nothing')) return false
   if (topic === 'dates') return scene.aspects.includes('sexing') && !asksDay.test(reading.words.join(' '))
+  const sexing = scene.aspects.includes('sexing')
+  if (topic === 'new-cock-wait') return sexing
   if (topic !== 'eggs-to-set' && topic !== 'pullets-from') return false
+  if (topic === 'eggs-to-set' && sexing && !/\b(?:how many|enough)\b/u.test(reading.words.join(' '))) return true
   const others = scene.aspects.some((aspect) => aspect !== 'eggs' && aspect !== 'shares') || scene.goals.length > 0
   if (topic === 'eggs-to-set')
     return (pairs.length > 1 && others) || (!has('set', 'shipped') && numberBefore(reading, isPullet) === undefined)

@@ -154,12 +154,25 @@ const isOneName = ([one, other]: readonly Bird[], tokens: Reading['tokens']): bo
   tokens.some(({ type, at }) => type === 'slash' && at >= one.saidOf.end && at < other.saidOf.at + 1) &&
   other.saidOf.at - one.saidOf.end <= 4
 
+/** "our Silkie mix went broody", "the Silkie sits on anything": she hatches the eggs of others. */
+function isSitting({ saidOf, sex }: Bird, tokens: Reading['tokens']): boolean {
+  const at = tokens.findIndex((token) => token.at >= saidOf.end)
+  const after = at < 0 || sex === 'M' ? [] : tokens.slice(at, at + 4)
+  const end = after.findIndex(({ type }) => ['stop', 'comma', 'cock', 'breed', 'family'].includes(type))
+  const words = after.slice(0, end < 0 ? undefined : end).map(({ word }) => word)
+  return /^(?:mix |cross )?(?:(?:has |is |then |just |now )*(?:went|gone|turned|going) (?:\w+ )?brood|(?:is |has been |just )*(?:sits|sitting|sat) (?:on|tight)\b)/u.test(
+    words.join(' '),
+  )
+}
+
 /** "two Barred Rocks": beside a cock, and other hens. */
 const isFlock = ({ saidOf, ref }: Bird): boolean =>
   ref.breed !== undefined && saidOf.parts.some((part) => part.type === 'number' && part.value > 1)
 
 function implied(scene: Scene, words: readonly string[], tokens: Reading['tokens']): readonly Pair[] {
-  const all = scene.birds.filter(isSolid)
+  const told = scene.birds.filter(isSolid)
+  const hens = told.filter((bird) => bird.sex !== 'M' && !isSitting(bird, tokens))
+  const all = hens.length > 0 ? told.filter((bird) => bird.sex === 'M' || hens.includes(bird)) : told
   const solid = all.filter((bird) => !isParentAgain(bird, all))
   const breeds = solid.some(({ ref }) => ref.breed !== undefined)
   const birds = solid.filter(

@@ -41,7 +41,10 @@ function looksIn({ tokens, clauses }: Reading): readonly Token[] {
                 ? saying.for
                 : []
       for (const { parts } of birds)
-        if (parts.some(({ type }) => type === 'breed' || type === 'family' || type === 'cock' || type === 'hen'))
+        if (
+          saying.kind === 'matings' ||
+          parts.some(({ type }) => type === 'breed' || type === 'family' || type === 'cock' || type === 'hen')
+        )
           parts.forEach((part) => taken.add(part.at))
     }
   return tokens.filter(
@@ -157,6 +160,10 @@ function candidates(reading: Reading): { readonly sires: readonly Bird[]; readon
 const eggOf = ({ scene }: Reading): string | undefined =>
   scene.goals.find((goal) => goal.endsWith('-eggs'))?.replace('-eggs', '')
 
+/** "can I pull the boys out early": a spot may be a look of the chick, these words are none. */
+const asksSexes = ({ tokens }: Reading): boolean =>
+  tokens.some((token) => token.type === 'aspect' && token.aspect === 'sexing' && !/dot|spot/u.test(token.word))
+
 /** "A and B, A is the dad": told, and no question. */
 const isToldFather = ({ scene, asks }: Reading): boolean =>
   !asks &&
@@ -171,7 +178,7 @@ export const readParents: Reader = (reading) => {
     has('photo') && sires.length > 1 && dams.length === 1 && /\b(?:which|who|whose)\b/u.test(reading.words.join(' '))
   const doubt = has('father') || rivals || (has('hatchedWhat') && (chick || sires.length + dams.length > 0))
   const described = looksIn(reading).length > 0 || tokens.some(({ type }) => type === 'trait')
-  const several = chick && described && sires.length + dams.length > 2 && !isToldPair(reading)
+  const several = chick && described && !asksSexes(reading) && sires.length + dams.length > 2 && !isToldPair(reading)
   const whichHen =
     chick &&
     has('outcome') &&
@@ -186,7 +193,8 @@ export const readParents: Reader = (reading) => {
         looksIn(reading).length > 0 ||
         tokens.some(({ type }) => type === 'trait')))
   if (!doubt && (!lineUp || (has('carry') && has('odds')))) return undefined
-  if (isToldPair(reading) && sires.length === 1 && !has('father')) return undefined
+  if ((isToldPair(reading) || (asksSexes(reading) && dams.length > 0)) && sires.length === 1 && !has('father'))
+    return undefined
   const chicks = chicksIn(reading)
   if (sires.length + dams.length === 0 && chicks.length === 0) return undefined
   if (sires.length * dams.length === 1 && chicks.length === 0 && reading.scene.aspects.includes('sexing'))

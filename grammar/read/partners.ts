@@ -15,7 +15,8 @@ type Sought = { readonly own: readonly Bird[]; readonly wanted: Sex; readonly am
 function soughtIn(reading: Reading): Sought | undefined {
   const { scene } = reading
   const isTold = isToldPair(reading)
-  const seeking = scene.wanted.find(({ firm }) => firm) ?? scene.wanted[0]
+  const all = scene.wanted.filter((one) => !(isTold && one.colours && one.for.length === 0)) // "still get choc girls": chicks
+  const seeking = all.find(({ firm }) => firm) ?? all[0]
   const father = isTold ? undefined : fatherFor(reading)
   if (father) return father
   if (!seeking || isWhatHeShouldBe(reading))

@@ -1,7 +1,7 @@
 // grammar/read/sexingFact.ts: how chicks are sexed in general, what a sign is worth, how many come of each sex.
 import { breedNamed } from '../../core/breeds.ts'
 import { commonOf, isHybrid } from './common.ts'
-import { isToldPair } from './pairs.ts'
+import { isToldPair, pairsIn } from './pairs.ts'
 import { birdsIn, factOf, mostLetters } from './topic.ts'
 import type { CrossQuestion } from '../../core/question.ts'
 import type { Bird } from '../bird.ts'
@@ -57,7 +57,8 @@ export const readSexLuck: Reader = (reading) => {
     !which &&
     !reading.scene.wanted.some(({ firm, sex }) => firm && sex !== undefined) &&
     !reading.has('father', 'carry') &&
-    !isToldPair(reading)
+    !isToldPair(reading) &&
+    !(reading.scene.aspects.includes('sexing') && pairsIn(reading).some(({ by }) => by === 'sex'))
     ? factOf(reading, 'sex-ratio-luck', birdsIn(reading))
     : undefined
 }

@@ -21,7 +21,8 @@ export const colourWords = {
   spangled: 'spangled, spangle, spangles',
   barred:
     'barred, barreds, bared, bard, barrd, bar, bars, single barred, double barred, striped, stripey, stripy, stripe, stripes, zebra, gestreift, gestreept, gestreepte, carijo, carijos, barre, barree, barrada, barrado, gesperbert, barred up',
-  cuckoo: 'cuckoo, cuckoos, cookoo, cukoo, cuckcoo, coucou, coocoo, coo coo, cookie coo, koekoek, cuco, kuckuck, coco',
+  cuckoo:
+    'cuckoo, cuckoos, cookoo, cukoo, cuckcoo, coucou, coocoo, coo coo, cookie coo, koekoek, sperber, gesperberte, cuco, kuckuck, coco',
   columbian:
     'weiss schwarzcolumbia, schwarzcolumbia, weiss schwarzcolumbian, columbian, columbians, columbia, colombian, colombia, columbien, columbine, col',
   partridge: 'partridge, partridges, patridge, partrige, perdrix, rebhuhn, rebhuhnfarbig, patrijs, perdiz',

@@ -40,7 +40,7 @@ export const languages: Readonly<Record<'de' | 'nl' | 'fr' | 'es' | 'it' | 'pt' 
     my: 'mein, meine, meinen, meinem, meiner, unser, unsere, ich habe, habe',
     is: 'ist, sind, wird, werden',
     sexing:
-      'geschlecht, geschlechter, geschlecht erkennen, unterscheiden, kennfarbig, kennfarbige, kennfarbigkeit, sexen, geschlechtsbestimmung, hahn oder henne, kennhühner, am ersten tag',
+      'geschlecht, geschlechter, geschlecht erkennen, unterscheiden, kennfarbig, kennfarbige, kennfarbigkeit, sexen, geschlechtsbestimmung, hahn oder henne, kennhühner, kennküken, kennkueken, am ersten tag',
     chicks: 'farbe, farben, welche farbe, aussehen, kükenfarbe, sehen aus, küken aussehen, wie sehen',
     eggs: 'eier, legeleistung, legen, ei, legt, gelegt',
     shell: 'eierfarbe, eifarbe, welche eierfarbe, schalenfarbe',

@@ -26,7 +26,7 @@ export const lineWords = {
   german: 'german, deutsch, deutsche',
   french: 'french, francais',
   american: 'american, us line, usa line, apa',
-  australian: 'australian, aussie line, oz line, australian line',
+  australian: 'australian, aussie line, aussie type, australian type, aussie strain, oz line, australian line',
   dutch: 'dutch',
   layer: 'layer dam, layer bred, egg bred',
   meat: 'meat line, meat type, meat strain, meat dam, broiler line, meat bred, fryer, fryer type',
