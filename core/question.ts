@@ -265,6 +265,8 @@ export type AskBackQuestion = {
   readonly about?: string | undefined // the words in doubt
   readonly options: readonly { readonly label: string; readonly question: Question }[]
   readonly birds: readonly BirdRef[] // what was understood so far
+  readonly sire?: readonly BirdRef[] | undefined // of these, those whose part was told
+  readonly dam?: readonly BirdRef[] | undefined
   readonly assumed: readonly Assumed[]
   readonly manner: Manner
 }
@@ -315,6 +317,8 @@ export const AskBackQuestion: z.ZodType<AskBackQuestion> = z.lazy(() =>
     about: z.string().optional(),
     options: z.array(z.strictObject({ label: z.string(), question: Question })).readonly(),
     birds: z.array(BirdRef).readonly(),
+    sire: z.array(BirdRef).readonly().optional(),
+    dam: z.array(BirdRef).readonly().optional(),
     ...Common,
   }),
 )

@@ -250,7 +250,8 @@ export function partedParents(tokens: readonly Token[]): readonly Token[] {
     const other = tokens[from]
     const isOther = isParent(other) && other!.type !== token.type && isSmall(tokens[from + 1])
     const names = told.some(isName) && ofName.has(tokens[to]?.type ?? '')
-    return isOther && names
+    const unnamed = told.some(isName) && ['stop', 'unknown', undefined].includes(tokens[to]?.type) // "mum Barred Rock, dad ??"
+    return (isOther && names) || (isParent(other) && other!.type !== token.type && unnamed)
       ? [{ ...token, end: token.at, said: '', word: '.', type: 'stop', asks: false }, token]
       : [token]
   })

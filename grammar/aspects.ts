@@ -151,6 +151,13 @@ const isDual = (word: string): boolean => /^(?:dual|dp|dual purpose|meat and egg
 
 /** "which ones are the girls", "which of them r boys", "tell the boys early". */
 const asksWhichSex = (tokens: readonly Token[]): boolean =>
+  tokens.some(
+    ({ type, word }, at) =>
+      type === 'slash' &&
+      word === '/' &&
+      /^(?:boys?|males?|roos?|cockerels?)$/u.test(tokens[at - 1]?.word ?? '') &&
+      /^(?:girls?|females?|hens?|pullets?)$/u.test(tokens[at + 1]?.word ?? ''),
+  ) ||
   /\b(?:boys|cockerels|roos|males|girls|pullets|females)\b(?: \w+){0,2} (?:look|looks|be|are) (?:any )?different\b|\btell (?:the |which |my )?(?:boys|cockerels|roos|pullets|girls)(?: \w+)? (?:early|at|out|apart|when|on)\b|\b(?:which|wich|what|who)(?: (?:ones?|of (?:them|these|those)|chicks?))?s? (?:are|is|r|will be|would be)(?: the| all| my)? (?:girls|boys|hens|pullets|cockerels|roos|roosters|males|females|cocks|lads|ladies)\b/u.test(
     tokens
       .slice(0, 60)

@@ -145,7 +145,10 @@ function namesOf(bird: BirdSaid, carry: string | undefined): Varieties | undefin
   if (breed?.type === 'breed')
     return ofBreed(breed.names, coloursIn(bird.parts.filter((part) => !isSaidOf(part, breed))))
   const family = bird.parts.find((part) => part.type === 'family')
-  if (family?.type === 'family') return varietiesOf(family.family, [...colours, ...barredLine(bird, family.family)])
+  if (family?.type === 'family') {
+    const dark = colours.length === 0 && hidesInBlack(bird) ? blackOf(family.family) : undefined
+    return dark ?? varietiesOf(family.family, [...colours, ...barredLine(bird, family.family)])
+  }
   const egg = colours.length === 0 ? eggName(bird) : undefined
   if (egg !== undefined) return { names: [egg], firm: true }
   if (colours.length === 0) return bird.parts.some((part) => part.type === 'trait') ? describedByTrait(bird) : undefined
@@ -157,6 +160,23 @@ function namesOf(bird: BirdSaid, carry: string | undefined): Varieties | undefin
       return carried
   }
   return describedBy(colours)
+}
+
+/** Split for what thins black: a bird that shows black itself. */
+const hidesInBlack = (bird: BirdSaid): boolean =>
+  bird.carried.some(
+    ({ copies: count, what }) => count === 1 && traitsIn(what).some((id) => id === 'lavender' || id === 'chocolate'),
+  ) ||
+  bird.parts.some(
+    ({ type, said }) =>
+      type === 'gene' && /^(?:lav\+\/lav|choc\+?\/choc)$/iu.test(said) && !/^(?:lav\/lav|choc\/choc)$/u.test(said),
+  )
+function blackOf(family: string): Varieties | undefined {
+  const black = varietiesOf(family, ['black'])
+  const [name] = black.names
+  return name !== undefined && black.genotype === undefined && showsAll(name, ['black'])
+    ? { names: [name], firm: true }
+    : undefined
 }
 
 /** "Wyandotte (SL)": letters that stand for a variety in front of that name do so behind it too. */

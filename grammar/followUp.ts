@@ -7,6 +7,7 @@ import { familyOf } from './variety.ts'
 import { lineSought } from './words/lines.ts'
 import { aspectsOf, commonOf, goalsOf, isSolid, numberBefore } from './read/common.ts'
 import { isToldPair, pairsIn } from './read/pairs.ts'
+import { shownAsked } from './read/shownAsked.ts'
 import { partTaken } from './partTaken.ts'
 import { isNamed, type Group } from './saying.ts'
 import type { Bird } from './bird.ts'
@@ -46,8 +47,9 @@ function crossAgain(
   reading: Reading,
 ): CrossQuestion {
   const common = commonOf(reading)
+  const { shown: _, ...rest } = base
   return {
-    ...base,
+    ...rest,
     matings,
     aspects: [...new Set(aspects)],
     assumed: [...common.assumed, ...matings.slice(0, 2).map(restated)],
@@ -225,6 +227,9 @@ const splitLike = ({ breed, genotype }: BirdRef): BirdRef['genotype'] => {
 
 /** "how sure", "why", "more", "in plain words", "eggs?". */
 function askedAgain(base: CrossQuestion, reading: Reading): CrossQuestion | undefined {
+  const shown = shownAsked([], reading)
+  if (shown.length > 0 && !reading.has('plain', 'sure'))
+    return { ...crossAgain(base, base.matings, aspectsOf(reading), reading), shown }
   const aspects = aspectsOf(reading)
   if (reading.has('plain'))
     return { ...crossAgain(base, base.matings, aspects, reading), manner: { ...base.manner, symbols: false } }
@@ -233,7 +238,8 @@ function askedAgain(base: CrossQuestion, reading: Reading): CrossQuestion | unde
     return { ...crossAgain(base, base.matings, aspects, reading), manner: { ...base.manner, symbols: true } }
   if (aspects.length > 0 || reading.words.includes('more'))
     return crossAgain(base, base.matings, aspects.length > 0 ? aspects : ['more'], reading)
-  return areChicksAsked(reading.scene.birds, reading) ? crossAgain(base, base.matings, ['shares'], reading) : undefined
+  if (!areChicksAsked(reading.scene.birds, reading)) return undefined
+  return crossAgain(base, base.matings, asksSexOf(reading) ? ['sexing'] : ['shares'], reading)
 }
 
 const reversed = (base: CrossQuestion, reading: Reading): CrossQuestion | undefined =>
@@ -269,8 +275,16 @@ function changed(base: CrossQuestion, reading: Reading): CrossQuestion | undefin
 const isDenied = ({ saidOf }: Bird, { tokens }: Reading): boolean =>
   tokens.findLast(({ at, type }) => at < saidOf.at && type !== 'filler')?.type === 'not'
 
+/** "so the red ones are girls": the colour tells the sex. */
+const asksSexOf = ({ words }: Reading): boolean =>
+  /\bones? (?:(?:are|r|is|be|all|the|always) )*(?:girls?|boys?|hens?|pullets?|cockerels?|roos?|males?|females?)\b/u.test(
+    words.join(' '),
+  )
+
 /** "will there be any lavenders", "do I get blue ones": chicks of that colour, and no other parent. */
-const areChicksAsked = (birds: readonly Bird[], { words, scene }: Reading): boolean =>
+const areChicksAsked = (birds: readonly Bird[], reading: Reading): boolean =>
+  asksSexOf(reading) || areColoursAsked(birds, reading)
+const areColoursAsked = (birds: readonly Bird[], { words, scene }: Reading): boolean =>
   scene.changes.length === 0 &&
   birds.length > 0 &&
   birds.every(
@@ -433,10 +447,11 @@ function moreChicks(base: Extract<Question, { kind: 'carrier' }>, reading: Readi
 function completed(last: AskBackQuestion, reading: Reading): Question | undefined {
   const bare = last.missing === 'variety' && last.options.every(({ question }) => question.kind === 'fact')
   if (last.missing !== 'other-bird' && last.missing !== 'birds' && !bare) return undefined
-  const [known] = last.birds
+  const known = last.birds[0] ?? last.sire?.[0] ?? last.dam?.[0]
   const bird = reading.scene.birds.find(isSolid)
   if (!known || !bird) return undefined
-  const sex = bird.sex ?? (/\b(?:roo|rooster|cock|cockerel)\b/iu.test(known.asWritten ?? '') ? 'F' : 'M')
+  const parted = last.sire?.includes(known) ? 'F' : last.dam?.includes(known) ? 'M' : undefined
+  const sex = bird.sex ?? parted ?? (/\b(?:roo|rooster|cock|cockerel)\b/iu.test(known.asWritten ?? '') ? 'F' : 'M')
   const mating: Mating = sex === 'M' ? { sire: bird.ref, dam: known } : { sire: known, dam: bird.ref }
   return {
     kind: 'cross',

@@ -65,6 +65,9 @@ const bullet = (run: string, at: number, whole: string): string =>
 /** What is said wrong and put right with the same small word: 'over Marans.. no, over Welsummer'. */
 const takenBack = /\b(over|on|under|with|to)\s[^.,;?!\n]{1,40}[.,; ]{1,4}no(?: wait)?,?\s(?=\1\b)/giu
 
+/** "my 'blue' hen": words in quotation marks are words. */
+const quoted = /(?<=^|[\s(])['"](?=[\p{L}\d])|(?<=[\p{L}\d.?!])['"](?=$|[\s),.?!;:])/gu
+
 /** 'w/ Marans', 'w/her sister': with. */
 const withSlash = /(?<![\p{L}\d/+])w\/(?=\s|(?!out)[a-z]{3})/giu
 
@@ -90,6 +93,7 @@ export function normalise(message: string): Result<string, TooLong> {
     .replace(anySign, (run) => fill(signs[run] ?? '', run))
     .replace(/[^\S\n]|[\p{Cc}\p{Cf}\p{Cs}\p{Co}\p{Cn}]/gu, (run) => (run === '\n' ? run : blank(run)))
     .replace(/(?<=\p{L})_(?=\p{L})/gu, ' ')
+    .replace(quoted, blank)
     .replace(withSlash, 'w ')
     .replace(takenBack, blank)
     .replace(/(?![♂♀○●×→#*+])(?:\p{Extended_Pictographic}|\p{Emoji_Modifier})/gu, blank)

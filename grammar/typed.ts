@@ -196,7 +196,8 @@ function standsAsBird(words: readonly Word[], from: number, length: number): boo
         return /s$|^(?:polish|ee|br|nh)$/u.test(words[from]!.word)
       if (step === -1 && i === from - 1 && word.word === 'which' && words[from]!.word.length > 2) return true // "which man"
       if (step === 1 && i === from + length && ofBreeds.test(word.word) && words[from]!.word.length > 4) return true // "buckeye comb?"
-      if (word.raw.type === 'comma' || word.raw.type === 'and' || word.raw.type === 'open') continue
+      if (word.raw.type === 'comma' || word.raw.type === 'and' || word.raw.type === 'open' || word.word === 'or')
+        continue
       const found = phraseOver(words, i, step)
       const type = found?.meaning.type
       if (type === undefined || word.raw.type === 'stop' || word.raw.type === 'ask') return false

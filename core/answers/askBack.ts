@@ -70,9 +70,7 @@ export function answerAskBack(question: AskBackQuestion, resolve: Resolve): Answ
     return assuming(likeliest, question)
   const shown = provisional(answers)
   const shared =
-    shown && 'birds' in shown
-      ? { sire: shown.sire, dam: shown.dam, birds: shown.birds }
-      : birdsOf({ birds: question.birds })
+    shown && 'birds' in shown ? { sire: shown.sire, dam: shown.dam, birds: shown.birds } : birdsOf(question)
   const what =
     question.missing === 'other-bird' && question.about
       ? `${capital(question.about)} with which other bird`

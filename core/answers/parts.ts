@@ -4,9 +4,9 @@ import { seenBird } from '../cross/seen.ts'
 import type { Assumed, BirdRef } from '../question.ts'
 
 type Told = {
-  readonly sire?: readonly BirdRef[]
-  readonly dam?: readonly BirdRef[]
-  readonly birds?: readonly BirdRef[]
+  readonly sire?: readonly BirdRef[] | undefined
+  readonly dam?: readonly BirdRef[] | undefined
+  readonly birds?: readonly BirdRef[] | undefined
 }
 
 const uniqueBirds = (birds: readonly BirdRef[] = []): readonly BirdSeen[] => [

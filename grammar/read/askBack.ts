@@ -4,20 +4,32 @@ import { isToldPair } from './pairs.ts'
 import type { Reading } from '../reading.ts'
 import type { Bird } from '../bird.ts'
 import type { AskBackQuestion, BirdRef } from '../../core/question.ts'
+import type { Sex } from '../../core/vocabulary.ts'
 
 const ask = (
   reading: Reading,
   missing: AskBackQuestion['missing'],
-  birds: readonly BirdRef[],
+  birds: readonly Bird[],
   about?: string,
-): AskBackQuestion => ({
-  kind: 'ask-back',
-  missing,
-  ...(about === undefined || about === '' ? {} : { about }),
-  options: [],
-  birds,
-  ...commonOf(reading),
-})
+): AskBackQuestion => {
+  const of = (sex: Sex): readonly BirdRef[] =>
+    refsOf(birds.filter((bird) => bird.sex === sex && hasPart(bird, missing)))
+  const [sire, dam] = [of('M'), of('F')]
+  return {
+    kind: 'ask-back',
+    missing,
+    ...(about === undefined || about === '' ? {} : { about }),
+    options: [],
+    birds: refsOf(birds.filter((bird) => bird.sex === undefined || !hasPart(bird, missing))),
+    ...(sire.length > 0 ? { sire } : {}),
+    ...(dam.length > 0 ? { dam } : {}),
+    ...commonOf(reading),
+  }
+}
+/** "mum Cuckoo Marans", "black roo with which other bird": its part is told, and it is not the bird that is looked at. */
+const hasPart = ({ saidOf }: Bird, missing: AskBackQuestion['missing']): boolean =>
+  missing === 'other-bird' ||
+  saidOf.parts.some((part) => (part.type === 'cock' || part.type === 'hen') && part.parent === true)
 
 /** "the big red one and the speckled one": birds by their looks, and no breed. */
 export const readLooksOnly: Reader = (reading) => {
@@ -28,9 +40,7 @@ export const readLooksOnly: Reader = (reading) => {
   const birds = [...scene.birds, ...scene.matings.flatMap(({ sires, dams }) => [...sires, ...dams])]
   const pointed = birds.filter(isPointed)
   const named = tokens.some(({ type }) => type === 'breed' || type === 'family' || type === 'gene')
-  return pointed.length > 1 && pointed.length === birds.length && !named
-    ? ask(reading, 'birds', refsOf(pointed))
-    : undefined
+  return pointed.length > 1 && pointed.length === birds.length && !named ? ask(reading, 'birds', pointed) : undefined
 }
 
 /** "the old hen with the young roo": one put to the other, and no bird named. */
@@ -47,7 +57,7 @@ export const readBareMating: Reader = (reading) => {
 /** A picture, or words that point at something unseen. */
 export const readPhoto: Reader = (reading) =>
   reading.has('photo') && (reading.asks || reading.has('question'))
-    ? ask(reading, 'look', refsOf(reading.scene.birds.filter(isSolid)))
+    ? ask(reading, 'look', reading.scene.birds.filter(isSolid))
     : undefined
 
 /** A picture of a named bird, and "boy?", "cockerel or pullet": its age decides what to look at, not what is known of the breed. */
@@ -63,7 +73,7 @@ export const readPhotoSex: Reader = (reading, context) => {
 
 /** "Rock hen": which of them, and what of each. */
 const whichOne = (reading: Reading, bird: Bird): AskBackQuestion => ({
-  ...ask(reading, 'variety', [bird.ref], bird.saidOf.parts.find(({ type }) => type === 'family')?.said ?? bird.said),
+  ...ask(reading, 'variety', [bird], bird.saidOf.parts.find(({ type }) => type === 'family')?.said ?? bird.said),
   options: [bird.ref, ...bird.others].slice(0, 5).map((ref) => ({
     label: ref.breed ?? bird.said,
     question: { kind: 'fact' as const, topic: 'bird', birds: [ref], ...commonOf(reading) },
@@ -77,7 +87,7 @@ export const readMissing: Reader = (reading) => {
   const mated = scene.matings.flatMap(({ sires, dams }) => [...sires, ...dams]).filter(isSolid)
   const birds = [...mated, ...solid]
   if (scene.wanted.some(({ firm }) => firm) && (reading.asks || reading.has('question')))
-    return ask(reading, 'birds', refsOf(birds))
+    return ask(reading, 'birds', birds)
   const [only, ...rest] = birds
   const mates = [...scene.birds, ...scene.matings.flatMap(({ sires, dams }) => [...sires, ...dams])]
   if (
@@ -86,19 +96,19 @@ export const readMissing: Reader = (reading) => {
     scene.matings.length > 0 &&
     mates.some(({ sex }) => sex !== undefined && sex !== only.sex)
   )
-    return ask(reading, 'other-bird', refsOf(birds), only.said) // "a Marans cock over my hens"
+    return ask(reading, 'other-bird', birds, only.said) // "a Marans cock over my hens"
   const partBred = /\b(?:three[- ]quarters?|3\/4|75 ?%|quarter|1\/4)(?:[- ]bred)? /iu.exec(
     reading.text.slice(0, 200),
   )?.[0]
-  if (only && rest.length === 0 && partBred) return ask(reading, 'other-bird', refsOf(birds), partBred + only.said)
+  if (only && rest.length === 0 && partBred) return ask(reading, 'other-bird', birds, partBred + only.said)
   const mateSought = only?.sex !== undefined || tokens.some(({ type }) => type === 'sexlink')
   if (only && rest.length === 0 && only.others.length > 0 && !mateSought) return whichOne(reading, only)
-  if (birds.length === 1) return ask(reading, 'other-bird', refsOf(birds), birds[0]!.said)
-  if (birds.length > 1) return ask(reading, 'which-is-male', refsOf(birds).slice(0, 6))
+  if (birds.length === 1) return ask(reading, 'other-bird', birds, birds[0]!.said)
+  if (birds.length > 1) return ask(reading, 'which-is-male', birds.slice(0, 6))
   const looks = tokens.filter(({ type }) => type === 'colour')
   const joins = tokens.some(({ type }) => type === 'over' || type === 'under' || type === 'cross' || type === 'sexlink')
   const chicks = tokens.some(({ type }) => type === 'chick' || type === 'cock' || type === 'hen')
-  if (looks.length > 0 && (joins || chicks)) return ask(reading, 'birds', refsOf(scene.birds))
+  if (looks.length > 0 && (joins || chicks)) return ask(reading, 'birds', scene.birds)
   if (joins && chicks && (reading.asks || scene.matings.length > 0)) return ask(reading, 'birds', [])
   if (scene.matings.length > 0) return ask(reading, 'birds', [])
   return undefined
@@ -139,5 +149,4 @@ export const readNoise: Reader = (reading) => {
 }
 
 /** Only words that point back, and nothing to point to. */
-export const readContextMissing = (reading: Reading): AskBackQuestion =>
-  ask(reading, 'context', refsOf(reading.scene.changes.flatMap(() => [])))
+export const readContextMissing = (reading: Reading): AskBackQuestion => ask(reading, 'context', [])

@@ -1,7 +1,7 @@
 // grammar/read/cross.ts: a cross question from the matings of the message, or a question back where a bird is in doubt.
 import { breedNamed, breeds } from '../../core/breeds.ts'
 import { varietiesOf } from '../variety.ts'
-import { aspectsOf, commonOf, type Reader } from './common.ts'
+import { asksWay, asksWhichIs, aspectsOf, commonOf, isHybrid, isSolid, type Reader } from './common.ts'
 import { inEachLine } from './lineChoice.ts'
 import { pairsIn, type Pair } from './pairs.ts'
 import { shownAsked } from './shownAsked.ts'
@@ -143,11 +143,6 @@ function whichIsMale(pair: Pair, reading: Reading): AskBackQuestion {
   }
 }
 
-/** "does it matter which is the rooster": both ways are wanted. */
-const asksWay = ({ words, scene }: Reading): boolean =>
-  scene.aspects.includes('reverse') ||
-  words.some((word) => /^(?:matter|matters|direction|whichever|swap|swapping|swapped|sexes)$/u.test(word))
-
 /** "are Cuckoo Marans autosexing like Legbars", "does a RIR/Sussex mix breed true": two birds, and no mating of them. */
 const isNoMating = ({ words, has, scene }: Reading): boolean =>
   words.some((word) => /^(?:mean|means|meaning)$/u.test(word)) ||
@@ -242,6 +237,7 @@ const ofDaughters: ReadonlySet<string> = new Set([
   'maturity',
   'comb',
   'shell',
+  'welfare',
 ])
 const onlyOfDaughters = (reading: Reading): boolean => {
   const aspects = aspectsOf(reading)
@@ -402,3 +398,19 @@ export const readCross: Reader = (reading) => {
     }
   return crossOf(pairs, reading)
 }
+
+/** "Buff Orp + Columbian Wyandotte, which one should be the dad": both ways round. */
+export const readWhichWay: Reader = (reading) => {
+  if (!asksWhichIs(reading)) return undefined
+  const { birds, matings } = reading.scene
+  const all = [...matings.flatMap(({ sires, dams }) => [...sires, ...dams]), ...birds].filter(
+    (bird) => isSolid(bird) && bird.ref.breed !== undefined && !isHybrid(bird),
+  )
+  const [one, other, ...more] = [...new Map(all.map((bird) => [bird.ref.breed, bird])).values()]
+  if (!one || !other || more.length > 0 || all.some(({ saidOf }) => saidOf.parts.some(isOfChicks))) return undefined
+  const [sire, dam] = [open(one), open(other)]
+  const pair: Pair = { sire, dam, by: 'sex' }
+  return crossOf([pair, swapped(pair)], reading)
+}
+const isOfChicks = ({ type }: { readonly type: string }): boolean => type === 'chick'
+const open = ({ sex: _, ...bird }: Bird): Bird => bird

@@ -59,7 +59,8 @@ const isBlackInBlue = ({ tokens }: Reading): boolean =>
 
 /** "can a black hen carry blue": not on the Z, so that a hen may have it as well as a cock. */
 export const readAutosomal: Reader = (reading) => {
-  if (!reading.has('carry') || isToldPair(reading)) return undefined
+  const isCarrying = reading.has('carry') || reading.tokens.some(({ type }) => type === 'carries')
+  if (!isCarrying || isToldPair(reading)) return undefined
   const carried = reading.tokens.flatMap((token, i) =>
     reading.tokens[i - 1]?.type === 'carries' ? traitsIn([token]) : [],
   )
@@ -110,7 +111,7 @@ export const readHiding: Reader = (reading) => {
   const { tokens, words, scene } = reading
   if (
     [...scene.birds, ...scene.matings.flatMap(({ sires, dams }) => [...sires, ...dams])].some((bird) =>
-      bird.saidOf.parts.some(({ type }) => type === 'breed' || type === 'family' || type === 'cock'),
+      bird.saidOf.parts.some(({ type }) => ['breed', 'family', 'cock', 'hen'].includes(type)),
     )
   )
     return undefined

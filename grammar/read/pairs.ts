@@ -165,6 +165,12 @@ function isSitting({ saidOf, sex }: Bird, tokens: Reading['tokens']): boolean {
   )
 }
 
+/** "my buff hen had a blue grandad": kin of a bird, and no mate of it. */
+export const isForebear = ({ saidOf }: Bird): boolean => {
+  const last = saidOf.parts.at(-1)
+  return last?.type === 'kin' && (last.kin === 'grandfather' || last.kin === 'grandmother')
+}
+
 /** "two Barred Rocks": beside a cock, and other hens. */
 const isFlock = ({ saidOf, ref }: Bird): boolean =>
   ref.breed !== undefined && saidOf.parts.some((part) => part.type === 'number' && part.value > 1)
@@ -177,6 +183,7 @@ function implied(scene: Scene, words: readonly string[], tokens: Reading['tokens
   const breeds = solid.some(({ ref }) => ref.breed !== undefined)
   const birds = solid.filter(
     (bird) =>
+      !isForebear(bird) &&
       (!isMade(bird, solid) || solid.length === 1) &&
       !(breeds && isGenesOnly(bird)) &&
       !(solid.length > 1 && isPronoun(bird)),

@@ -1,5 +1,5 @@
 // grammar/read/parents.ts: what did I hatch, and who can the father be: chicks described, and the parents in question.
-import { commonOf, isHybrid, isSolid, numberBefore, refsOf, type Reader } from './common.ts'
+import { asksWay, commonOf, isHybrid, isSolid, numberBefore, refsOf, type Reader } from './common.ts'
 import { isSpot } from './chicks.ts'
 import { isFatherToBe } from './partners.ts'
 import { isToldPair } from './pairs.ts'
@@ -137,15 +137,42 @@ function isOtherThan({ saidOf }: Bird, { tokens }: Reading): boolean {
   return tokens.slice(Math.max(0, at - 4), Math.max(at, 0)).some(({ type }) => type === 'or')
 }
 
+/** "a barred cockerel by the look of him", "black chick 5 toes": the young bird itself, told by its looks alone. */
+function isChickItself({ saidOf, sex }: Bird, { tokens }: Reading): boolean {
+  if (saidOf.parts.some(({ type }) => type === 'breed' || type === 'family' || type === 'gene')) return false
+  const young = saidOf.parts.some(({ word }) => /^(?:cockerels?|pullets?|chicks?)$/u.test(word))
+  const last = tokens.findLastIndex(({ at }) => at < saidOf.end)
+  const next = tokens.slice(last + 1, last + 3)
+  const hatched = tokens.some(
+    ({ type, word }) => type === 'chick' || /\b(?:hatch|hatched|turned|whose|him|his)\b/u.test(word),
+  )
+  return (
+    sex === undefined || next[0]?.type === 'chick' || (young && (hatched || next.some(({ type }) => type === 'outOf')))
+  )
+}
+
+/** "a RIR chick": its mother is one, where the fathers are told beside. */
+function isOfChick({ saidOf }: Bird, { tokens }: Reading): boolean {
+  const last = tokens.findLastIndex(({ at }) => at < saidOf.end)
+  return tokens[last + 1]?.type === 'chick' && saidOf.parts.some(({ type }) => type === 'breed' || type === 'family')
+}
+
+/** "either Dorking or Silkie jumped the fence": one of these is the father. */
+const isEither = ({ words, scene }: Reading): boolean =>
+  words.includes('either') && scene.birds.filter(({ named, sex }) => named && sex !== 'F').length > 1
+
 /** Candidates: birds told, by sex; those of no told sex may be either, and count as the sex that is in doubt. */
 function candidates(reading: Reading): { readonly sires: readonly Bird[]; readonly dams: readonly Bird[] } {
   const { scene } = reading
   const mated = { sires: scene.matings.flatMap(({ sires }) => sires), dams: scene.matings.flatMap(({ dams }) => dams) }
-  const solid = scene.birds.filter((bird) => isSolid(bird) || (bird.sex !== undefined && bird.named))
+  const solid = scene.birds.filter(
+    (bird) => (isSolid(bird) || (bird.sex !== undefined && bird.named)) && !isChickItself(bird, reading),
+  )
   const named = solid.filter((bird) => !(isHybrid(bird) && bird.sex === undefined))
   const males = [...mated.sires, ...named.filter(({ sex }) => sex === 'M')]
-  const females = [...mated.dams, ...named.filter(({ sex }) => sex === 'F')]
-  const unsexed = named.filter(({ sex }) => sex === undefined)
+  const ofChick = isEither(reading) ? named.filter((bird) => bird.sex === undefined && isOfChick(bird, reading)) : []
+  const females = [...mated.dams, ...named.filter(({ sex }) => sex === 'F'), ...ofChick]
+  const unsexed = named.filter((bird) => bird.sex === undefined && !ofChick.includes(bird))
   const others = males.length > 0 ? unsexed.filter((bird) => isOtherThan(bird, reading)) : []
   const open = unsexed.filter((bird) => !others.includes(bird))
   const sires =
@@ -174,6 +201,7 @@ export const readParents: Reader = (reading) => {
   const chick = tokens.some(({ type }) => type === 'chick') || has('hatch')
   const { sires, dams } = candidates(reading)
   if (isFatherToBe(reading) && reading.scene.tallies.length === 0) return undefined
+  if (asksWay(reading) && chicksIn(reading).length === 0) return undefined
   const rivals =
     has('photo') && sires.length > 1 && dams.length === 1 && /\b(?:which|who|whose)\b/u.test(reading.words.join(' '))
   const doubt = has('father') || rivals || (has('hatchedWhat') && (chick || sires.length + dams.length > 0))
@@ -186,6 +214,7 @@ export const readParents: Reader = (reading) => {
     reading.scene.wanted.some(({ firm, for: birds }) => firm && birds.length === 0)
   const lineUp =
     several ||
+    (chick && described && isEither(reading) && !isToldPair(reading)) ||
     whichHen ||
     (chick &&
       sires.length > 1 &&

@@ -100,12 +100,19 @@ const isBareSplit = (tokens: readonly Token[], at: number): boolean =>
     ))
 const namedKinds: readonly Token['type'][] = ['colour', 'trait', 'gene', 'breed', 'family', 'sexlink']
 
+/** "over the Polish hen, crests?": put behind the bird as a question. */
+const isAskedBehind = (tokens: readonly Token[], at: number): boolean => {
+  const end = tokens[at + 1]
+  return tokens[at]!.type === 'trait' && tokens[at - 1]?.type === 'comma' && end?.type === 'stop' && end.asks
+}
+
 /** What the message asks how many of the chicks show; nothing where it stands in the birds that are mated. */
 export function shownAsked(pairs: readonly Pair[], { tokens }: Reading): readonly ShownId[] {
   const told = new Set(pairs.flatMap(({ sire, dam }) => [sire, dam]).flatMap(({ saidOf }: Bird) => partsOf(saidOf)))
   const head = tokens.slice(0, 200)
   const ids = head.flatMap((token, at): readonly ShownId[] => {
-    const id = told.has(token.at) ? undefined : isBareSplit(head, at) ? 'split' : idOf(token)
+    const id =
+      told.has(token.at) && !isAskedBehind(head, at) ? undefined : isBareSplit(head, at) ? 'split' : idOf(token)
     return id === undefined || !isAsked(head, at) ? [] : [id]
   })
   return [...new Set(ids)].slice(0, 3)

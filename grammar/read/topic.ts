@@ -1,7 +1,7 @@
 // grammar/read/topic.ts: the record of core/topics.ts that the words point to, and the question made of it.
 import { topicsIn } from '../../core/topics.ts'
 import { aspectsOf, commonOf, isSolid, refsOf } from './common.ts'
-import { pairsIn } from './pairs.ts'
+import { isForebear, pairsIn } from './pairs.ts'
 import type { FactQuestion } from '../../core/question.ts'
 import type { Bird } from '../bird.ts'
 import type { Reading } from '../reading.ts'
@@ -46,7 +46,7 @@ export const factOf = (reading: Reading, topic: string, birds: readonly Bird[], 
 
 export const birdsIn = ({ scene }: Reading): readonly Bird[] =>
   [...scene.matings.flatMap(({ sires, dams }) => [...sires, ...dams]), ...scene.birds].filter(
-    (bird) => isSolid(bird) && bird.ref.breed !== undefined,
+    (bird) => isSolid(bird) && bird.ref.breed !== undefined && !isForebear(bird),
   )
 
 /** Spellings that the cues do not know, and what is named only to be left out. */

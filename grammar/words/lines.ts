@@ -49,7 +49,7 @@ export const lineSought: Readonly<Record<SaidLine, readonly string[]>> = {
   'light-line': ['light line', 'exhibition'],
   'rose-comb': ['rose comb'],
   'single-comb': [],
-  english: ['english', 'uk', 'british'],
+  english: ['english', 'uk', 'british', 'exhibition'],
   german: ['german'],
   french: ['french'],
   american: ['american'],

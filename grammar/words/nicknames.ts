@@ -9,7 +9,7 @@ export const nicknames: Readonly<Record<string, string>> = {
   'New Hampshire':
     'nh, nhs, nhr, nhrs, new hamp, new hamps, new hampshire, new hampshires, new hampshire red, new hampshire reds, hampshire red, hampshire reds, hampshire, hampshires, new hamster, new hamsters, new hamster red, nu hampshire, new hampster, new hamshire, newhamp, newhampshire, n hampshire, new hampsire, hamp reds, нью гемпшир, ньюгемпшир',
   'Barred Plymouth Rock':
-    'bpr, bprs, br, brs, pbr, barred rock, barred rocks, bar rock, bar rocks, barred plymouth, barred plymouths, barred plymouth rock, barred plymouth rocks, plymouth barred, plymouth barred rock, barred rok, bard rock, barded rock, barrock, board rock, bored rock, barb rock, barb rocks, bark rock, birch rock, barbed rock, bird rock, bared rocks, bareds, plymouth rock barre, plymouth rock gestreift, gestreepte plymouth, плимутрок полосатый, полосатый плимутрок',
+    'amrock, amrocks, bpr, bprs, br, brs, pbr, barred rock, barred rocks, bar rock, bar rocks, barred plymouth, barred plymouths, barred plymouth rock, barred plymouth rocks, plymouth barred, plymouth barred rock, barred rok, bard rock, barded rock, barrock, board rock, bored rock, barb rock, barb rocks, bark rock, birch rock, barbed rock, bird rock, bared rocks, bareds, plymouth rock barre, plymouth rock gestreift, gestreepte plymouth, плимутрок полосатый, полосатый плимутрок',
   'White Plymouth Rock':
     'wr, wrs, wpr, wprs, white rock, white rocks, white plymouth, white plymouths, white plymouth rocks',
   'Buff Plymouth Rock': 'buff rock, buff rocks, buff plymouth, buff plymouths, bfr',
@@ -19,7 +19,7 @@ export const nicknames: Readonly<Record<string, string>> = {
   'Silver Pencilled Plymouth Rock':
     'spr, sprs, sppr, silver pencilled rock, silver penciled rock, silver pencil rock, silver rock, silver rocks',
   Delaware:
-    'del, dels, dela, delas, delaware, delawares, delly, dellies, delawere, dellaware, deleware, delawear, delaware bantam, della wear, della ware, делавэр',
+    'del, dels, dela, delas, delaware, delawares, delly, dellies, delawere, dellaware, deleware, delawear, delaware bantam, della wear, della ware, dell aware, dela ware, делавэр',
   'Light Sussex':
     'ls, lss, lsx, lt sussex, light sussex, lite sussex, lite susex, light susex, light sussexes, lights sussex, sussex light, light suss, light sue sex, sussex licht, sussex herminee, суссекс светлый, суссекс',
   'Speckled Sussex': 'ss, sps, spsx, speckled sussex, speckled susex, speckledy sussex, tricolour sussex',

@@ -134,13 +134,13 @@ export const traits: Readonly<Record<string, Trait>> = {
     locus: 'Cr',
     allele: 'Cr',
     seen: true,
-    said: 'crest gene, crests, topknot, top knot, tophat, pom pom, mohawk, top hat',
+    said: 'mop head, mop heads, mophead, mopheads, mop top, mop tops, pom poms, pompom, pompoms, crest gene, crests, topknot, top knot, tophat, pom pom, mohawk, top hat',
   },
   'feathered legs': {
     locus: 'Pti',
     allele: 'Pti-1^B',
     seen: true,
-    said: 'feathered legs, feathered feet, feather legs, feather legged, feathered shanks, leg feathers, leg feather, leg feathering, feathery feet, feathery legs, boots, booted, foot feathers, fluffy feet, fluffy legs, fuzzy feet, fuzzy footed, fuzzy foot, fuzzy legs, hairy legs, hairy feet, furry feet, furry legs, feathers on feet, feathers on its feet, feathers on legs, feathers on its legs, feathers on the legs, feathers on the feet, feathers down the legs, feather footed, feather feet, feathered toes, muffed legs',
+    said: 'feathered legs, feathered feet, feather legs, feather legged, feathered shanks, leg feathers, leg feather, leg feathering, feathery feet, feathery legs, boots, booted, foot feathers, fluffy feet, fluffy footed, fluffy legs, fuzzy feet, fuzzy footed, fuzzy foot, fuzzy legs, hairy legs, hairy feet, furry feet, furry legs, feathers on feet, feathers on its feet, feathers on legs, feathers on its legs, feathers on the legs, feathers on the feet, feathers down the legs, feather footed, feather feet, feathered toes, muffed legs',
   },
   'five toes': {
     locus: 'Po',
