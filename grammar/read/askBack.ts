@@ -28,8 +28,7 @@ const ask = (
 }
 /** "mum Cuckoo Marans", "black roo with which other bird": its part is told, and it is not the bird that is looked at. */
 const hasPart = ({ saidOf }: Bird, missing: AskBackQuestion['missing']): boolean =>
-  missing === 'other-bird' ||
-  saidOf.parts.some((part) => (part.type === 'cock' || part.type === 'hen') && part.parent === true)
+  missing === 'other-bird' || saidOf.parts.some((part) => (part.type === 'cock' || part.type === 'hen') && part.parent)
 
 /** "the big red one and the speckled one": birds by their looks, and no breed. */
 export const readLooksOnly: Reader = (reading) => {

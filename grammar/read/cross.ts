@@ -407,10 +407,7 @@ export const readWhichWay: Reader = (reading) => {
     (bird) => isSolid(bird) && bird.ref.breed !== undefined && !isHybrid(bird),
   )
   const [one, other, ...more] = [...new Map(all.map((bird) => [bird.ref.breed, bird])).values()]
-  if (!one || !other || more.length > 0 || all.some(({ saidOf }) => saidOf.parts.some(isOfChicks))) return undefined
-  const [sire, dam] = [open(one), open(other)]
-  const pair: Pair = { sire, dam, by: 'sex' }
+  if (!one || !other || more.length > 0) return undefined
+  const pair: Pair = { sire: one, dam: other, by: 'sex' }
   return crossOf([pair, swapped(pair)], reading)
 }
-const isOfChicks = ({ type }: { readonly type: string }): boolean => type === 'chick'
-const open = ({ sex: _, ...bird }: Bird): Bird => bird

@@ -146,9 +146,7 @@ function isChickItself({ saidOf, sex }: Bird, { tokens }: Reading): boolean {
   const hatched = tokens.some(
     ({ type, word }) => type === 'chick' || /\b(?:hatch|hatched|turned|whose|him|his)\b/u.test(word),
   )
-  return (
-    sex === undefined || next[0]?.type === 'chick' || (young && (hatched || next.some(({ type }) => type === 'outOf')))
-  )
+  return sex === undefined || (young && (hatched || next.some(({ type }) => type === 'outOf')))
 }
 
 /** "a RIR chick": its mother is one, where the fathers are told beside. */
