@@ -20,7 +20,7 @@ import { readCarrier, readCountedCarrier } from './read/carrier.ts'
 import { readChickCarries } from './read/chickCarries.ts'
 import { readCounted } from './read/counted.ts'
 import { readPurity } from './read/purity.ts'
-import { readCross, readWhichWay } from './read/cross.ts'
+import { readCross } from './read/cross.ts'
 import { readAdvert, readCourtesy, readIllnessLast, readIllnessOrLaw, readOffTopic } from './read/decline.ts'
 import { readPhotoBird } from './read/photoFact.ts'
 import { readBirdFact } from './read/birdFact.ts'
@@ -145,7 +145,6 @@ const readers: readonly Reader[] = [
   readIllnessOrLaw,
   readHearsayUnlessMated,
   readHatch,
-  readWhichWay,
   readHalves,
   readSexLuck,
   readMisread,

@@ -182,10 +182,4 @@ const dozens = (token: Reading['tokens'][number] | undefined): number =>
 /** "does it matter which is the rooster": both ways round are wanted. */
 export const asksWay = (reading: Reading): boolean =>
   reading.scene.aspects.includes('reverse') ||
-  reading.words.some((word) => /^(?:matter|matters|direction|whichever|swap|swapping|swapped|sexes)$/u.test(word)) ||
-  asksWhichIs(reading)
-
-const whichIs =
-  /\bwhich (?:(?:one|1|of them|of the two|breed|bird|way) )?(?:should|must|ought to|has to|needs to|do i|would|is|are|was) (?:i |we |you )?(?:(?:be|use|make|have) )?(?:as )?(?:the )?(?:dad|father|daddy|sire|roo|rooster|cock|cockerel|boy|male|mum|mom|mother|hen|dam|female)\b/u
-/** "which one should be the dad", "does it matter which is the mum": of two birds, one part or the other. */
-export const asksWhichIs = ({ words }: Reading): boolean => whichIs.test(words.slice(0, 200).join(' '))
+  reading.words.some((word) => /^(?:matter|matters|direction|whichever|swap|swapping|swapped|sexes)$/u.test(word))

@@ -1,7 +1,7 @@
 // grammar/read/cross.ts: a cross question from the matings of the message, or a question back where a bird is in doubt.
 import { breedNamed, breeds } from '../../core/breeds.ts'
 import { varietiesOf } from '../variety.ts'
-import { asksWay, asksWhichIs, aspectsOf, commonOf, isHybrid, isSolid, type Reader } from './common.ts'
+import { asksWay, aspectsOf, commonOf, type Reader } from './common.ts'
 import { inEachLine } from './lineChoice.ts'
 import { pairsIn, type Pair } from './pairs.ts'
 import { shownAsked } from './shownAsked.ts'
@@ -397,17 +397,4 @@ export const readCross: Reader = (reading) => {
       ...commonOf(reading),
     }
   return crossOf(pairs, reading)
-}
-
-/** "Buff Orp + Columbian Wyandotte, which one should be the dad": both ways round. */
-export const readWhichWay: Reader = (reading) => {
-  if (!asksWhichIs(reading)) return undefined
-  const { birds, matings } = reading.scene
-  const all = [...matings.flatMap(({ sires, dams }) => [...sires, ...dams]), ...birds].filter(
-    (bird) => isSolid(bird) && bird.ref.breed !== undefined && !isHybrid(bird),
-  )
-  const [one, other, ...more] = [...new Map(all.map((bird) => [bird.ref.breed, bird])).values()]
-  if (!one || !other || more.length > 0) return undefined
-  const pair: Pair = { sire: one, dam: other, by: 'sex' }
-  return crossOf([pair, swapped(pair)], reading)
 }

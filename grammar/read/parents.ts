@@ -146,7 +146,8 @@ function isChickItself({ saidOf, sex }: Bird, { tokens }: Reading): boolean {
   const hatched = tokens.some(
     ({ type, word }) => type === 'chick' || /\b(?:hatch|hatched|turned|whose|him|his)\b/u.test(word),
   )
-  return sex === undefined || (young && (hatched || next.some(({ type }) => type === 'outOf')))
+  const bare = saidOf.parts.every(({ type }) => type === 'trait') || (sex === 'M' && next[0]?.type === 'chick')
+  return sex === undefined || bare || (young && (hatched || next.some(({ type }) => type === 'outOf')))
 }
 
 /** "a RIR chick": its mother is one, where the fathers are told beside. */
