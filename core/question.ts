@@ -164,6 +164,7 @@ export const CrossQuestion = z.strictObject({
     .readonly(),
   aspects: z.array(Aspect).readonly(),
   shown: z.array(z.enum(shownIds)).readonly().optional(), // how many of the chicks show these is asked
+  outOf: z.number().int().min(1).optional(), // of so many chicks, where the keeper said how many there are to be
   counted: z.array(Tally).readonly().optional(), // all the chicks so far, by their look: do they fit?
   ...Common,
 })

@@ -20,7 +20,7 @@ import { readCarrier, readCountedCarrier } from './read/carrier.ts'
 import { readChickCarries } from './read/chickCarries.ts'
 import { readCounted } from './read/counted.ts'
 import { readPurity } from './read/purity.ts'
-import { readCross } from './read/cross.ts'
+import { readCross, readSecondGeneration } from './read/cross.ts'
 import { readAdvert, readCourtesy, readIllnessLast, readIllnessOrLaw, readOffTopic } from './read/decline.ts'
 import { readPhotoBird } from './read/photoFact.ts'
 import { readBirdFact } from './read/birdFact.ts'
@@ -46,6 +46,7 @@ import { isToldPair, pairsIn } from './read/pairs.ts'
 import { readParents } from './read/parents.ts'
 import { readPartners } from './read/partners.ts'
 import { readWhichSire } from './read/whichSire.ts'
+import { readSplitPair } from './read/splitPair.ts'
 import { readSexLinkCock, readSexLinkHens } from './read/sexLinkCock.ts'
 import type { Context } from './context.ts'
 import type { Reader } from './read/common.ts'
@@ -154,6 +155,7 @@ const readers: readonly Reader[] = [
   readFirmPartners,
   readBasket,
   readLines,
+  readSplitPair,
   readPurity,
   readNotPure,
   readUnpictured,
@@ -169,6 +171,7 @@ const readers: readonly Reader[] = [
   readAutosomal,
   readOddChick,
   readCounted,
+  readSecondGeneration,
   readFeature,
   readTopicUnlessMated,
   readCarrying,

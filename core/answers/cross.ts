@@ -94,7 +94,7 @@ export function answerCross(question: CrossQuestion): CrossAnswer {
   const why = question.aspects.some((aspect) => aspect === 'why' || aspect === 'more')
   const want = asksOfShells(question.aspects) ? { ...everything, shells: true } : everything
   const crossed = matings.map(({ sire, dam }) => mate(sire, dam, want)).map((one) => (why ? withRules(one) : one))
-  const summaries = crossed.map((one) => summaryOf(one, question.aspects, question.shown))
+  const summaries = crossed.map((one) => summaryOf(one, question.aspects, question.shown, question.outOf))
   const cautions = onceEach(crossed.flatMap((one, i) => crossCautions(one, matings[i]!, question.aspects)))
   const harm = harmWords(cautions, question.aspects)
   const named = crossed.map((_, i) => `${nameOfBird(matings[i]!.sire)} on ${nameOfBird(matings[i]!.dam)}`)

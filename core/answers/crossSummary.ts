@@ -280,8 +280,13 @@ function dependsLine(cases: readonly Case[]): string {
 }
 
 /** @param asked what of the chicks is counted first, whatever else is asked */
-export function summaryOf(crossed: Crossed, aspects: readonly Aspect[], asked: readonly ShownId[] = []): string {
-  const told = asked.length > 0 ? shownSummary(crossed, asked) : undefined
+export function summaryOf(
+  crossed: Crossed,
+  aspects: readonly Aspect[],
+  asked: readonly ShownId[] = [],
+  outOf?: number,
+): string {
+  const told = asked.length > 0 ? shownSummary(crossed, asked, outOf) : undefined
   if (told === undefined) return unaskedSummary(crossed, aspects)
   return aspects.includes('sexing') ? fitting(`${told} ${verdictLine(crossed.cases[0]!, undefined)}`, told) : told
 }

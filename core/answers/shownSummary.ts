@@ -78,12 +78,20 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 const isKnown = (one: Case, id: ShownId): boolean =>
   one.colourKnown !== false || (id !== 'split' && 'trait' in shownOf(id))
 
+/** ': about 5 of 20', of one thing that was asked, where the sexes are alike in it. */
+function manyWords(one: Case, [id, ...others]: readonly ShownId[], outOf: number | undefined): string {
+  if (outOf === undefined || id === undefined || id === 'split' || others.length > 0) return ''
+  const [cocks, hens] = [countOf(one, 'cockerels', shownOf(id)), countOf(one, 'pullets', shownOf(id))]
+  const some = same(cocks, hens) && !cocks.open && cocks.share > 1e-9 && cocks.share < 1 - 1e-9
+  return some ? `: about ${Math.round(cocks.share * outOf)} of ${outOf}` : ''
+}
+
 /**
  * How many show it, in each case that tells another number.
  *
  * @returns undefined where nothing of it is known
  */
-export function shownSummary({ cases }: Crossed, ids: readonly ShownId[]): string | undefined {
+export function shownSummary({ cases }: Crossed, ids: readonly ShownId[], outOf?: number): string | undefined {
   const known = ids.filter((id) => cases.every((one) => isKnown(one, id)))
   if (known.length === 0 || cases.length === 0) return undefined
   const told = cases.map((one) => known.map((id) => clauseOf(one, id)).join('; '))
@@ -91,7 +99,8 @@ export function shownSummary({ cases }: Crossed, ids: readonly ShownId[]): strin
     sum(cases.filter((_, i) => told[i] === way).map(({ weight }) => ({ share: weight })))
   const ways = [...new Set(told)].toSorted((a, b) => belief(b) - belief(a))
   const [likeliest, ...others] = ways
-  if (likeliest === undefined || others.length === 0) return likeliest && fitting(`${capital(likeliest)}.`)
+  if (likeliest === undefined || others.length === 0)
+    return likeliest && fitting(`${capital(likeliest)}${manyWords(cases[0]!, known, outOf)}.`)
   const clause = (way: string): string => {
     const { given } = cases[told.indexOf(way)]!
     return given === 'otherwise' ? `otherwise ${way}` : `${way} if ${given}`

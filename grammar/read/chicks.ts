@@ -170,6 +170,7 @@ function phraseFrom(words: readonly Word[], from: number): Phrase {
       break // "5 with spots and 4 without, ..."
     }
     if (['number', 'half', 'stop', 'part', 'own'].includes(word.role) || word.token.type === 'carries') break
+    if (word.token.word === 'how') break // "keeping 20, how many lavender"
     if (word.role === 'of' && words[next(words, i + 1)]?.role === 'number') break
     if (word.role === 'mate' && isOfYoung(words, i)) continue
     if (word.role === 'mate') {
@@ -260,6 +261,7 @@ function countedIn(tokens: readonly Token[]): readonly Chicks[] {
     if (role === 'number') {
       const after = next(words, i + 1)
       if (words[after]?.role === 'unit' || isOfMates(words, i)) continue
+      if (words.slice(Math.max(0, i - 2), i).some((word) => word.token.word === 'many')) continue // "how many of 16 come mottled"
       const whole = totalBehind(after)
       const first = phraseFrom(words, whole?.end ?? i + 1)
       const said = first.look.length > 0 ? first : { ...first, ...lookBehindParents(words, first) }

@@ -148,7 +148,7 @@ export const isSolid = ({ saidOf, sex }: Bird): boolean =>
 
 const hybrid = /sex-link|Olive Egger|-egg layer$/u
 /** A named hybrid: what a cross makes, unless it is said to be a parent. */
-export const isHybrid = ({ ref }: Bird): boolean => ref.breed !== undefined && hybrid.test(ref.breed)
+export const isHybrid = ({ ref }: Pick<Bird, 'ref'>): boolean => ref.breed !== undefined && hybrid.test(ref.breed)
 
 export const refsOf = (birds: readonly Bird[]): readonly BirdRef[] => birds.map(({ ref }) => ref)
 

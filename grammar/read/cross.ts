@@ -1,10 +1,10 @@
 // grammar/read/cross.ts: a cross question from the matings of the message, or a question back where a bird is in doubt.
 import { breedNamed, breeds } from '../../core/breeds.ts'
 import { varietiesOf } from '../variety.ts'
-import { asksWay, aspectsOf, commonOf, type Reader } from './common.ts'
+import { asksWay, aspectsOf, commonOf, isHybrid, type Reader } from './common.ts'
 import { inEachLine } from './lineChoice.ts'
-import { pairsIn, type Pair } from './pairs.ts'
-import { shownAsked } from './shownAsked.ts'
+import { isToldPair, pairsIn, type Pair } from './pairs.ts'
+import { outOfIn, shownAsked } from './shownAsked.ts'
 import type { Bird } from '../bird.ts'
 import type { Reading } from '../reading.ts'
 import type { AskBackQuestion, Assumed, BirdRef, CrossQuestion, Question } from '../../core/question.ts'
@@ -74,10 +74,22 @@ const isSiblingOf = (bird: Bird, other: Bird): boolean =>
   (other.ref.breed !== undefined || other.ref.cross !== undefined) &&
   bird.saidOf.parts.some((part) => part.type === 'kin' && part.kin === 'sibling')
 
+/** "my red sex link hen to her brother, (RIR over Delaware)": what the hybrid was bred from, told beside it. */
+function bracketed(ref: BirdRef, { scene }: Reading): BirdRef | undefined {
+  const crosses = scene.birds.flatMap((bird) =>
+    bird.ref.cross && bird.ref.breed === undefined ? [bird.ref.cross] : [],
+  )
+  const [cross, ...others] = crosses
+  return cross && others.length === 0 && isHybrid({ ref }) && !ref.cross ? { ...ref, cross } : undefined
+}
+
 function toldOf(pair: Pair, reading: Reading): Told {
   const { sire, dam } = pair
-  if (isSiblingOf(dam, sire)) return { sire: sire.ref, dam: sire.ref }
-  if (isSiblingOf(sire, dam)) return { sire: dam.ref, dam: dam.ref }
+  if (isSiblingOf(dam, sire) || isSiblingOf(sire, dam)) {
+    const { ref } = isSiblingOf(dam, sire) ? sire : dam
+    const own = bracketed(ref, reading) ?? ref
+    return { sire: own, dam: own }
+  }
   return { sire: splitTo(sire, dam), dam: dam.saidOf.split ? splitTo(dam, sire) : ownDaughters(pair, reading) }
 }
 
@@ -88,6 +100,7 @@ export function crossOf(pairs: readonly Pair[], reading: Reading, more: readonly
   const birds = pairs.flatMap(({ sire, dam }) => [sire, dam])
   const aspects = aspectsOf(reading)
   const shown = shownAsked(pairs, reading)
+  const outOf = outOfIn(reading)
   const ofShells =
     (birds.every(isOfEggColour) && aspects.length > 0 && aspects.every((one) => one === 'shares')) ||
     (aspects.includes('shell') && aspects.every(isShareOrShell)) ||
@@ -106,6 +119,7 @@ export function crossOf(pairs: readonly Pair[], reading: Reading, more: readonly
     matings: [...told, ...turned],
     aspects: ofShells ? ['shell'] : aspects,
     ...(shown.length > 0 && !ofShells ? { shown } : {}),
+    ...(shown.length > 0 && !ofShells && outOf !== undefined ? { outOf } : {}),
     ...commonOf(reading, birds, [...pairs.flatMap(maleFirst).slice(0, 2), ...more]),
   }
 }
@@ -291,7 +305,7 @@ const asksBefore = ({ tokens }: Reading): boolean => {
 }
 /** "keep a cockerel from A x B and put him on his sisters": one of the young of that mating, to the others. */
 const putsToOwnKin = ({ words }: Reading): boolean =>
-  /\b(?:put|use|used|breed|bred|cross|crossed|mate|mated|run|keep|kept|pair|paired) (?:(?:back|up) )?(?:him|her|it|one|them|a son|a daughter|a cockerel|a pullet) (?:back )?(?:on|onto|over|to|with|under) (?:his|her|its|their|the) (?:own |full )?(?:sisters?|brothers?|siblings?|sibs?)\b/u.test(
+  /\b(?:put|use|used|breed|bred|cross|crossed|mate|mated|run|keep|kept|pair|paired) (?:(?:back|up) )?(?:him|her|it|one|them|(?:a|one|the) (?:son|daughter|cockerel|pullet|boy|girl|male|roo|rooster|cock|hen)(?: of (?:them|these|those|mine))?) (?:back )?(?:on|onto|over|to|with|under) (?:a|his|her|its|their|the) (?:own |full )?(?:sisters?|brothers?|siblings?|sibs?)\b/u.test(
     words.join(' '),
   )
 /** Brother to sister, behind a mating of their parents. */
@@ -365,6 +379,14 @@ function ofOneBreed({ sire, dam, by }: Pair): Pair {
       .slice(0, 5),
   })
   return sire.others.length > 0 ? { sire, dam, by } : { sire: open(sire), dam: open(dam), by }
+}
+
+/** "my olive eggers (A x B), a boy of them with a sister": of no breed that a rule is told of, but the young of that mating. */
+export const readSecondGeneration: Reader = (reading) => {
+  const pairs = pairsIn(reading)
+  return pairs.length === 1 && !isToldPair(reading) && isSecondGeneration(reading, pairs)
+    ? crossOf(pairs.map(bredTogether), reading)
+    : undefined
 }
 
 /** Matings told or plainly there. */

@@ -6,6 +6,7 @@ import { isToldPair, pairsIn } from './pairs.ts'
 import { birdsIn, factOf, perhaps, surely, topicOf } from './topic.ts'
 import type { Reading } from '../reading.ts'
 import type { Reader } from './common.ts'
+import type { FactQuestion } from '../../core/question.ts'
 
 /** "blue and olive in the box, which breeds": shells of two colours or more, to be sold together. */
 const isBoxOfColours = ({ words, scene, tokens }: Reading): boolean => {
@@ -57,6 +58,13 @@ const isBlackInBlue = ({ tokens }: Reading): boolean =>
   tokens.some((token, i) => token.type === 'colour' && token.colour === 'black' && tokens[i - 1]?.type === 'carries') &&
   tokens.some((token) => token.type === 'colour' && (token.colour === 'blue' || token.colour === 'splash'))
 
+/** "my BCM hen ..., can a black bird carry splash": the bird that is named, and no mate of a black one. */
+function ofNamed(told: FactQuestion): FactQuestion {
+  const { mating: _, ...fact } = told
+  const named = fact.birds.filter(({ breed }) => breed !== undefined && !breed.endsWith(' bird'))
+  return named.length > 0 ? { ...fact, birds: named } : told
+}
+
 /** "can a black hen carry blue": not on the Z, so that a hen may have it as well as a cock. */
 export const readAutosomal: Reader = (reading) => {
   const isCarrying = reading.has('carry') || reading.tokens.some(({ type }) => type === 'carries')
@@ -71,7 +79,7 @@ export const readAutosomal: Reader = (reading) => {
   if (isBlackInBlue(reading) && !splash) return factOf(reading, 'locus', birdsIn(reading), 'Bl')
   const isBlue = trait?.allele === 'Bl' || splash
   return isBlue && (reading.asks || reading.has('define', 'claim', 'question'))
-    ? factOf(reading, 'blue-hidden', birdsIn(reading))
+    ? ofNamed(factOf(reading, 'blue-hidden', birdsIn(reading)))
     : undefined
 }
 

@@ -117,3 +117,21 @@ export function shownAsked(pairs: readonly Pair[], { tokens }: Reading): readonl
   })
   return [...new Set(ids)].slice(0, 3)
 }
+
+/** "keeping 20, how many lavender", "how many of 16": the one number of chicks that is told. */
+export function outOfIn({ tokens }: Reading): number | undefined {
+  const head = tokens.slice(0, 200)
+  const numbers = head.filter(
+    (token, i) =>
+      token.type === 'number' &&
+      !token.percent &&
+      token.value >= 4 &&
+      token.value <= 200 &&
+      /^(?:back|keep|keeping|of|out of|from|hatch|hatched|hatching|in|raise|raising|batch)$/u.test(
+        head[i - 1]?.word ?? '',
+      ) &&
+      ['stop', 'comma', 'chick', undefined, 'filler'].includes(head[i + 1]?.type),
+  )
+  const [only, ...others] = numbers
+  return only?.type === 'number' && others.length === 0 ? Math.round(only.value) : undefined
+}
