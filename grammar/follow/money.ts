@@ -1,15 +1,15 @@
-// grammar/followMoney.ts: a short message applied to a question of lines, money or a hatch: another price, "and in year 3?", "shipped".
-import { breedNamed, lineOf } from '../core/breeds.ts'
-import { birdOf } from './bird.ts'
-import { aspectsOf, commonOf, goalsOf, isSolid, numberBefore } from './read/common.ts'
-import { dateIn } from './read/dates.ts'
-import { isEgg, isPullet, percentBeside, rateWord, readHatch, sureWord, whole } from './read/hatch.ts'
-import { linesNamed, tellingOf, topicOf } from './read/lines.ts'
-import { weightTold } from './read/prices.ts'
-import { isNamed } from './saying.ts'
-import { lineSought } from './words/lines.ts'
-import type { Context } from './context.ts'
-import type { Reading } from './reading.ts'
+// grammar/follow/money.ts: a short message applied to a question of lines, money or a hatch: another price, "and in year 3?", "shipped".
+import { breedNamed, lineOf } from '../../core/breeds.ts'
+import { birdOf } from '../bird.ts'
+import { aspectsOf, commonOf, goalsOf, isSolid, numberBefore } from '../read/common.ts'
+import { dateIn } from '../read/dates.ts'
+import { isEgg, isPullet, percentBeside, rateWord, readHatch, sureWord, whole } from '../read/hatch.ts'
+import { linesNamed, tellingOf, topicOf } from '../read/lines.ts'
+import { weightTold } from '../read/prices.ts'
+import { isNamed } from '../saying.ts'
+import { lineSought } from '../words/lines.ts'
+import type { Context } from '../context.ts'
+import type { Reading } from '../reading.ts'
 import type {
   Aspect,
   BirdRef,
@@ -18,7 +18,7 @@ import type {
   LinesQuestion,
   Manner,
   Question,
-} from '../core/question.ts'
+} from '../../core/question.ts'
 
 // --- money, years, other birds ---
 
