@@ -131,19 +131,23 @@ function withoutClause(tokens: readonly Token[]): readonly Token[] {
 /** "faverolles an brahma": and. */
 const joinedByAn = (tokens: readonly Token[]): readonly Token[] =>
   tokens.map((token, at) => {
+    if (token.word !== 'an') return token
     const isName = (near: Token | undefined): boolean => near?.type === 'breed' || near?.type === 'family'
     const named = isName(tokens[at - 1]) && tokens.slice(at + 1, at + 3).some(isName)
     const { said, word, at: place, end, gap } = token
-    return token.word === 'an' && named ? { said, word, at: place, end, gap, type: 'and' } : token
+    return named ? { said, word, at: place, end, gap, type: 'and' } : token
   })
+
+/** Most tokens between brackets. */
+const farBracket = 60
 
 /** "hens: [a, b]": brackets around all that a heading names. */
 function unbracketed(tokens: readonly Token[]): readonly Token[] {
   const dropped = new Set<Token>()
   for (const [at, token] of tokens.entries()) {
-    const close = tokens.slice(at).find(({ type }) => type === 'close')
-    if (token.type === 'open' && tokens[at - 1]?.type === 'is' && close)
-      [token, close].forEach((one) => dropped.add(one))
+    if (token.type !== 'open' || tokens[at - 1]?.type !== 'is') continue
+    const close = tokens.slice(at, at + farBracket).find(({ type }) => type === 'close')
+    if (close) [token, close].forEach((one) => dropped.add(one))
   }
   return dropped.size === 0 ? tokens : tokens.filter((token) => !dropped.has(token))
 }
@@ -166,9 +170,9 @@ const partedTold = (tokens: readonly Token[]): readonly Token[] =>
     const name = tokens.slice(from, is).find(({ type }) => type === 'breed' || type === 'family')
     const told =
       name !== undefined && tokens[is]?.type === 'is' && isSex(tokens[to]) && !ofName.has(tokens[to + 1]?.type ?? '')
-    const again = token.type === 'comma' || tokens.slice(0, at).some((before) => isSameName(before, name))
     const { at: place, end, gap } = token
-    return told && again ? { said: '', word: '.', at: place, end, gap, type: 'stop', asks: false } : token
+    const again = (): boolean => token.type === 'comma' || tokens.slice(0, at).some((one) => isSameName(one, name))
+    return told && again() ? { said: '', word: '.', at: place, end, gap, type: 'stop', asks: false } : token
   })
 
 /** The tokens with every aside put behind its bird. */

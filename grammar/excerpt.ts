@@ -2,8 +2,8 @@
 import { tellsOfBirds } from './lexicon.ts'
 import { fold } from './normalise.ts'
 
-/** Longest text that is read whole, in UTF-16 units; some 900 words. */
-export const mostRead = 5000
+/** Longest text that is read whole, in UTF-16 units; some 550 words, five times the longest that a keeper was seen to write. */
+export const mostRead = 3000
 
 type Sentence = { readonly at: number; readonly text: string; readonly weight: number }
 

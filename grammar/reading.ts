@@ -42,11 +42,11 @@ export type Reading = {
 }
 
 /** Tokens of a message that are read at all; words beyond are left. */
-const mostTokens = 1500
+const mostTokens = 900
 /** Clauses that are parsed: those with the most words of birds in them. */
 const mostClauses = 24
 /** Tokens handed to the parser in one message. */
-export const mostParsed = 400
+export const mostParsed = 160
 /** Words looked through for what a message is about. */
 const mostWords = 600
 

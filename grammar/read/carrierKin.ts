@@ -55,10 +55,14 @@ const isAsking = (tokens: readonly Token[], at: number): boolean =>
   tokens[at]?.type === 'comma' &&
   /^(?:is|does|do|could|can|what|whats|how|so|odds|chance)\b/u.test(tokens[at + 1]?.word ?? '')
 
+/** Words looked back over for the relative whose chicks are counted. */
+const farKin = 40
+
 /** "his brother threw a white chick": the chicks counted at this place of the text are a relative's. */
 export function isOfKin(tokens: readonly Token[], place: number): boolean {
   const at = tokens.findIndex((token) => token.at >= place)
-  const start = tokens.slice(0, at).findLastIndex(({ type }) => type === 'stop') + 1
+  const near = Math.max(0, at - farKin)
+  const start = near + tokens.slice(near, at).findLastIndex(({ type }) => type === 'stop') + 1
   const verb = tokens.slice(start, at).findLastIndex(({ word }) => threw.test(word))
   if (verb < 0) return false
   const subject = tokens

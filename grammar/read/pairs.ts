@@ -175,8 +175,11 @@ export const isForebear = ({ saidOf }: Bird): boolean => {
 const isFlock = ({ saidOf, ref }: Bird): boolean =>
   ref.breed !== undefined && saidOf.parts.some((part) => part.type === 'number' && part.value > 1)
 
+/** Birds outside a mating that are looked at; no keeper names more in one message. */
+const mostBirds = 30
+
 function implied(scene: Scene, words: readonly string[], tokens: Reading['tokens']): readonly Pair[] {
-  const told = scene.birds.filter(isSolid)
+  const told = scene.birds.filter(isSolid).slice(0, mostBirds)
   const hens = told.filter((bird) => bird.sex !== 'M' && !isSitting(bird, tokens))
   const all = hens.length > 0 ? told.filter((bird) => bird.sex === 'M' || hens.includes(bird)) : told
   const solid = all.filter((bird) => !isParentAgain(bird, all))
@@ -253,11 +256,23 @@ function withTurned(told: readonly Pair[], { scene, words, tokens }: Reading): r
 }
 const sameBreed = ({ sire, dam }: Pair): boolean => sire.ref.breed === dam.ref.breed
 
-/** Matings of the message, each once, at most twelve. */
+const known = new WeakMap<Reading, readonly Pair[]>()
+/** Matings of the message, each once, at most twelve. Asked by every reader, reckoned once. */
 export function pairsIn(reading: Reading): readonly Pair[] {
-  const told = withTurned(explicit(reading.scene), reading)
-  const pairs = bothHave(told.length > 0 ? told : implied(reading.scene, reading.words, reading.tokens), reading)
+  const pairs = known.get(reading) ?? found(reading)
+  known.set(reading, pairs)
+  return pairs
+}
+
+function found(reading: Reading): readonly Pair[] {
+  const matings = withTurned(explicit(reading.scene), reading)
+  const pairs = bothHave(matings.length > 0 ? matings : implied(reading.scene, reading.words, reading.tokens), reading)
   return [...new Map(pairs.map((pair) => [key(pair), pair])).values()].slice(0, 12)
 }
 
-export const isToldPair = ({ scene }: Reading): boolean => explicit(scene).length > 0
+const told = new WeakMap<Scene, boolean>()
+export function isToldPair({ scene }: Reading): boolean {
+  const is = told.get(scene) ?? explicit(scene).length > 0
+  told.set(scene, is)
+  return is
+}
