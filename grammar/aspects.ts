@@ -79,12 +79,14 @@ function spoken(tokens: readonly Token[]): readonly Aspect[] {
   const shells = tokens.some(
     (token, at) => (token.type === 'aspect' && token.aspect === 'shell') || isOfShell(tokens, at),
   )
+  const first = asksFirstEgg(tokens)
   // "the weight of a grown pullet"
   const weighed = tokens.some((token) => token.type === 'aspect' && token.aspect === 'size')
   return unique(
     tokens.flatMap((token, at): readonly Aspect[] => {
       if (token.type !== 'aspect' || isSet(tokens, at)) return []
       if (isOfShell(tokens, at)) return ['shell']
+      if (token.aspect === 'eggs' && first && /^(?:lay(?:s|ing)?|eggs)$/u.test(token.word)) return []
       if (
         (token.word === 'sort' && isNoun(tokens, at)) ||
         isUnwanted(tokens, at) ||
@@ -165,6 +167,18 @@ const asksWhichSex = (tokens: readonly Token[]): boolean =>
       .join(' '),
   )
 
+const said = (tokens: readonly Token[]): string =>
+  tokens
+    .slice(0, 60)
+    .map(({ word }) => word)
+    .join(' ')
+
+/** "when will the pullets start", "how long till they lay", "how long do Orpingtons take to lay": at what age. */
+const asksFirstEgg = (tokens: readonly Token[]): boolean =>
+  /\bwhen (?:do|does|will|would|should|shall|can|are|might|is)\b(?:[^.?!,]){0,60}? (?:start|begin|come into lay|in lay|lay)(?: (?:to lay|laying|up|producing|for me))?(?= [.?!,]|$)|\bwhen (?:do|will|would|should|can|might) (?:i|we|they|she|you) (?:get|have|see|expect) (?:(?:my|our|the|their|her|some|any) )?(?:first )?eggs\b|\bhow (?:long|old|soon)\b[^.?!]{0,60}? (?:til|till|until|before|to|they|when) (?:[^.?!]{0,40} )?(?:lay|start laying|start)(?= [.?!,]|$)/u.test(
+    said(tokens),
+  ) && !tokens.some(({ word }) => /^(?:again|set|hatch|incubat\w*|sexing|feather)$/u.test(word))
+
 /** "the kids", "their children": the chicks, where no child is to keep them. */
 const areChicks = (tokens: readonly Token[], at: number): boolean =>
   /^(?:kids|children)$/u.test(tokens[at]!.word) &&
@@ -216,6 +230,7 @@ export const aspectsOf = (
     ...spoken(tokens),
     ...(laying ? (['eggs'] as const) : []),
     ...(mated && tokens.some((token, at) => isHowBrown(token, tokens[at - 1], tokens)) ? (['shell'] as const) : []),
+    ...(asksFirstEgg(tokens) ? (['maturity'] as const) : []),
     ...(asksWhichSex(tokens) ? (['sexing'] as const) : []),
   ])
 

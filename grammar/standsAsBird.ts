@@ -77,6 +77,7 @@ export function standsAsBird(words: readonly Word[], from: number, length: numbe
       )
         return /s$|^(?:polish|ee|br|nh)$/u.test(words[from]!.word)
       if (step === -1 && i === from - 1 && word.word === 'which' && words[from]!.word.length > 2) return true // "which man"
+      if (step === -1 && words[from]!.word === 'man' && /^(?:needs?|want|wants|after)$/u.test(word.word)) return true // "hens need a man"
       if (step === 1 && i === from + length && ofBreeds.test(word.word) && words[from]!.word.length > 4) return true // "buckeye comb?"
       if (word.raw.type === 'comma' || word.raw.type === 'and' || word.raw.type === 'open' || word.word === 'or')
         continue

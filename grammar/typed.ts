@@ -156,7 +156,6 @@ function signToken(
   }
 }
 
-/** `hens 4 my roo`. */
 /** "hens 2 make sex-links". */
 const isTo = (words: readonly Word[], at: number): boolean =>
   words[at]?.raw.text === '2' &&
@@ -165,10 +164,14 @@ const isTo = (words: readonly Word[], at: number): boolean =>
     words[at + 1]?.word ?? '',
   )
 
+/** `hens 4 my roo`, "what cock 4 sexable", "good 4 meat", "hens 4 big fluffy chicks". */
 const isFor = (words: readonly Word[], at: number): boolean =>
   words[at]?.raw.text === '4' &&
   (/^(?:my|the|a|an|our|this|these|his)$/u.test(words[at + 1]?.word ?? '') ||
-    /^(?:what|wat|wot|which|wich|best)$/u.test(words[at - 2]?.word ?? '')) &&
+    /^(?:what|wat|wot|which|wich|best)$/u.test(words[at - 2]?.word ?? '') ||
+    /^(?:good|best|better|great)$/u.test(words[at - 1]?.word ?? '') ||
+    (/^(?:hens|girls|ladies|pullets|females|roo|rooster|cock|cockerel|male|boy)$/u.test(words[at - 1]?.word ?? '') &&
+      words.slice(at + 1, at + 5).some(({ word }) => /^(?:chicks|babies|eggs|meat|layers|sexlinks?)$/u.test(word)))) &&
   words[at - 1]?.word !== 'of'
 
 const numberToken = (raw: Raw, spot: Bare): Token => ({

@@ -52,6 +52,17 @@ export const findable: Readonly<Record<string, number>> = {
   Buckeye: 1.6,
 }
 
+/** Bred for the table: broad-breasted, more meat on the same weight. Judgement of keepers, no figures. */
+export const tableBred: ReadonlySet<string> = new Set([
+  'Dark Cornish',
+  'White Cornish',
+  'Ixworth',
+  'White Bresse',
+  'Silver Grey Dorking',
+  'Red Dorking',
+  'White Plymouth Rock',
+])
+
 /** Birds that keepers often try; those that do not work for the goal are named with the reason. */
 export const oftenTried = {
   F: ['White Leghorn', 'Black Australorp', 'Buff Orpington', 'Rhode Island Red'],
@@ -61,6 +72,7 @@ export const oftenTried = {
 /** Which line of a candidate is taken where the goal depends on it; absent = the usual line. */
 export const lineForGoal: Partial<Record<Goal, string>> = {
   eggs: 'production',
+  meat: 'meat',
   show: 'exhibition',
 }
 

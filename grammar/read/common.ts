@@ -86,6 +86,9 @@ const goalOfName: Readonly<Record<string, Goal>> = {
   'Brown-egg layer': 'brown-eggs',
   'Dark-egg layer': 'dark-eggs',
 }
+/** "most economical blue egg layer": a wish, though it stands like a bird. */
+export const goalsNamed = ({ birds }: Reading['scene']): readonly Goal[] =>
+  birds.filter(isProduct).flatMap(({ ref }) => (ref.breed?.endsWith('-egg layer') ? (goalOfName[ref.breed] ?? []) : []))
 const goalsOfProducts = ({ birds, matings, offspring }: Reading['scene']): readonly Goal[] => {
   const young = offspring.flatMap(({ who }) => (who ? [birdOf(who)] : [])) // "olive eggers from my hens"
   const all = [...birds, ...young, ...matings.flatMap(({ sires, dams }) => [...sires, ...dams])]

@@ -172,10 +172,11 @@ function topicOf(reading: Reading, today: string | undefined): HatchQuestion['to
   if (isRatio(reading) || isOverworked(reading)) return 'ratio'
   if (reading.words.includes('enough') && reading.tokens.some(isMale) && pullets !== undefined) return 'ratio'
   if (isCockGone(reading)) return 'new-cock-wait'
-  if (has('newCock') && has('wait') && !has('dates')) return 'new-cock-wait'
+  if (has('newCock') && has('wait') && !has('dates') && !scene.aspects.includes('maturity')) return 'new-cock-wait'
   const loose = eggs === undefined && pairsIn(reading).length === 0 && !has('carry', 'shipped')
   if ((has('sexRatio') || reading.words.includes('all') || loose) && has('odds') && sexesCounted(reading))
     return 'sex-ratio'
+  if (isLayDay(reading) && pullets !== undefined && /\bhow many\b/u.test(reading.words.join(' '))) return 'eggs-to-set'
   if (isOfDays(reading, today) || isLayDay(reading)) return 'dates'
   if (isOfLaying(reading)) return undefined
   if (has('manyEggs') && (has('set', 'hatch', 'shipped') || pullets !== undefined) && !has('years'))
@@ -272,7 +273,7 @@ const isHatchDay = ({ words }: Reading): boolean => {
 
 /** "when to set so the pullets lay by April": the first eggs are counted back from, at the later usual age. */
 const isLayDay = ({ words }: Reading): boolean =>
-  /\b(?:when|what (?:day|month|date)|which month|how early|how late)\b.*\b(?:set|start|hatch|incubat\w*|have chicks)\b.*\b(?:lay|laying|eggs?|layers)\b.*\b(?:by|before)\b/u.test(
+  /\b(?:lay|laying|eggs|in lay|layers)\b(?: \w+){0,3} (?:by|before)\b.*\b(?:when|what (?:day|month|date))\b(?: \w+){0,4}? (?:set|start|hatch|incubat\w*)\b|\b(?:when|what (?:day|month|date)|which month|how early|how late)\b.*\b(?:set|start|hatch|incubat\w*|have chicks)\b.*\b(?:lay|laying|eggs?|layers)\b.*\b(?:by|before)\b/u.test(
     words.slice(0, 60).join(' '),
   )
 const untilLaying = incubation + 24 * 7

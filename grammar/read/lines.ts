@@ -1,6 +1,16 @@
 // grammar/read/lines.ts: which line or breed for a goal, feed and money, how long to keep hens, what cockerels cost.
 import { breedNamed } from '../../core/breeds.ts'
-import { commonOf, goalsOf, isHybrid, isSolid, numberBefore, refsOf, type Reader } from './common.ts'
+import {
+  commonOf,
+  goalsNamed,
+  goalsOf,
+  isHybrid,
+  isProduct,
+  isSolid,
+  numberBefore,
+  refsOf,
+  type Reader,
+} from './common.ts'
 import { isPlainTopic } from './topic.ts'
 import { isToldPair, pairsIn } from './pairs.ts'
 import { asksNeeds, needsIn } from './needs.ts'
@@ -43,6 +53,7 @@ function comparedIn(reading: Reading): readonly Bird[] {
   return solid.filter(
     (bird) =>
       bird.ref.breed !== undefined &&
+      !(isProduct(bird) && bird.ref.breed.endsWith('-egg layer')) && // "most economical blue egg layer": a wish
       !(
         isHybrid(bird) &&
         solid.some((other) => other !== bird && isSolid(other) && !isHybrid(other) && reading.has('lineWord'))
@@ -66,7 +77,7 @@ function compareOf(reading: Reading): readonly BirdRef[] {
   const breeds = [...new Set(birds.map(({ breed }) => breed))]
   const [only] = breeds
   const pairs = pairsIn(reading)
-  if (pairs.length > 0 && isToldPair(reading))
+  if (pairs.length > 0 && (isToldPair(reading) || (asksYears(reading) && pairs.every(({ by }) => by !== 'nothing'))))
     return pairs.map(({ sire, dam }) => ({ cross: { sire: sire.ref, dam: dam.ref } }))
   if (breeds.length === 1 && only !== undefined && said.length !== 1) {
     const lines = (breedNamed(only)?.lines ?? []).filter(({ id, covers }) =>
@@ -139,21 +150,38 @@ const seeksOneForBoth = (reading: Reading): boolean => {
     goals.includes('eggs') &&
     goals.includes('meat') &&
     (/\b(?:which|what) (?:lines?|breeds?|strains?)\b/u.test(text) || wantsOneBreed(reading)) &&
-    !reading.has('cost', 'feedCost', 'money', 'trueBreeding') &&
+    !reading.has('cost', 'feedCost', 'money') &&
+    (wantsOneBreed(reading) || !reading.has('trueBreeding')) && // "one breed on half an acre"
     !tellsPrice(reading) &&
     comparedIn(reading).every((bird) => isExcluded(bird, reading)) &&
     !isToldPair(reading)
   )
 }
 
+/** "cheapest way to brown eggs for 4 people": by a shell or by mouths; hens are sought, and no chicks to buy. */
+const asksForLayers = (reading: Reading): boolean =>
+  (goalsSought(reading).some((goal) => goal.endsWith('-eggs')) || needsIn(reading).people !== undefined) &&
+  !reading.tokens.some(({ type }) => type === 'chick' || type === 'money') &&
+  !/\b(?:feed (?:for|per|a)|least feed)\b/u.test(reading.words.slice(0, 80).join(' '))
+
+const lasting =
+  /\bhow (?:long|many (?:\w+ )?(?:years|yrs|seasons))\b(?: (?!til|till|until|before|start|to)\w+){0,14}? (?:lay|laying|lays|last|lasts|productive)\b(?! age)|\bhow many (?:\w+ )?(?:years|yrs|seasons) (?:of (?:eggs|laying)|(?:\w+ ){0,3}(?:from|out of|off))\b/u
+/** "how long do Red sex-links lay well", "how many good years from RIR x Sussex pullets": until when they lay, and not from when. */
+const asksYears = ({ words, has }: Reading): boolean =>
+  lasting.test(words.slice(0, 80).join(' ')) &&
+  !/\b(?:til|till|until|before|start|starts|begin)\b/u.test(words.slice(0, 80).join(' ')) &&
+  !has('newCock', 'hatch', 'set')
+
 export function topicOf(reading: Reading): LinesQuestion['topic'] | undefined {
   const { has, tokens, scene } = reading
   if (renews(reading) || seeksOneForBoth(reading)) return 'compare'
   if (weighsBroilers(reading) || asksOfBoys(reading)) return 'cockerel-cost'
+  if (asksYears(reading)) return 'keep-until'
   if (!isToldPair(reading) && asksNeeds(reading, hensIn(reading))) return 'needs'
   const cocks = tokens.some(({ type }) => type === 'cock') || scene.goals.includes('meat')
   const mated = isToldPair(reading) || pairsIn(reading).some(({ by }) => by === 'sex')
-  const hens = tokens.some(({ type }) => type === 'hen' || type === 'chick') || scene.aspects.includes('eggs')
+  const shells = scene.goals.some((goal) => goal.endsWith('-eggs'))
+  const hens = tokens.some(({ type }) => type === 'hen' || type === 'chick') || scene.aspects.includes('eggs') || shells
   if (
     hens &&
     !cocks &&
@@ -168,6 +196,9 @@ export function topicOf(reading: Reading): LinesQuestion['topic'] | undefined {
         reading.words.join(' '),
       ))
   if (hens && !cocks && !mated && isKeep && !has('keepUntil', 'buyOrHatch')) return 'feed-cost'
+  const cheapest = reading.words.some((word) => /^(?:cheapest|economical|efficient)$/u.test(word))
+  if (cheapest && !cocks && !mated && !has('buyOrHatch') && comparedIn(reading).length === 0 && asksForLayers(reading))
+    return 'compare'
   if (
     hens &&
     !cocks &&
@@ -265,7 +296,7 @@ const renews = (reading: Reading): boolean =>
 export const isAdvert = (reading: Reading): boolean => {
   const { has, asks, words } = reading
   const quiet = !asks && !has('question')
-  const sought = words.some((word) => /^(?:best|better|most|least|cheapest|which|what)$/u.test(word))
+  const sought = words.some((word) => /^(?:best|better|most|least|cheapest|cheaper|which|what|worth)$/u.test(word))
   const sale =
     (has('offTopic') || words.some((word) => /^(?:sold|selling|sale)$/u.test(word))) && !sought && !isChoice(reading)
   return (has('offTopic') && words.some((word) => word === 'anyone' || word === 'anybody')) || (quiet && sale)
@@ -303,7 +334,10 @@ const seeksKind = ({ words, tokens }: Reading): boolean => {
 
 /** "want table birds and eggs out of one breed". */
 const wantsOneBreed = ({ tokens, words }: Reading): boolean =>
-  tokens.some(({ type }) => type === 'want') && /\b(?:one|single|a|same) breed\b/u.test(words.join(' '))
+  /\b(?:one|single|same) breed (?:for|that|to|which|with|and)\b|\bout of (?:one|a single|the same) breed\b/u.test(
+    words.slice(0, 80).join(' '),
+  ) ||
+  (tokens.some(({ type }) => type === 'want') && /\b(?:one|single|a|same) breed\b/u.test(words.join(' ')))
 
 /** "best dual purpose breed for the cold": the catalogue by goals. */
 export const readBestBreed: Reader = (reading) => {
@@ -378,12 +412,16 @@ export function tellingOf(
   }
 }
 
+/** Where no bird is set beside others, a hen told by her eggs is what is looked for. */
+const goalsSought = (reading: Reading): LinesQuestion['goals'] =>
+  comparedIn(reading).length > 0 ? goalsOf(reading) : [...new Set([...goalsOf(reading), ...goalsNamed(reading.scene)])]
+
 const linesQuestion = (reading: Reading, topic: LinesQuestion['topic']): LinesQuestion => ({
   kind: 'lines',
-  goals: goalsOf(reading),
+  goals: goalsSought(reading),
   compare: compareOf(reading),
   topic,
-  ...(topic === 'compare' && renews(reading) ? { breedsOn: true } : {}),
+  ...(topic === 'compare' && (renews(reading) || wantsOneBreed(reading)) ? { breedsOn: true } : {}),
   ...(topic === 'cockerel-cost' && (asksOfBoys(reading) || goalsOf(reading).includes('meat'))
     ? { weeks: tableWeeks }
     : {}),

@@ -1,4 +1,5 @@
 // grammar/read/partners.ts: which hens for my cock, which cock for my hens, and to what end.
+import { breedNamed } from '../../core/breeds.ts'
 import { commonOf, goalsOf, isHybrid, isProduct, isSolid, refsOf, type Reader } from './common.ts'
 import { isToldPair } from './pairs.ts'
 import type { Bird } from '../bird.ts'
@@ -40,10 +41,12 @@ function soughtIn(reading: Reading): Sought | undefined {
   const other = birds.filter((bird) => bird.sex === opposite(sex))
   const open = birds.filter((bird) => bird.sex === undefined)
   const later = open.filter((bird) => bird.saidOf.at > seeking.at)
-  const own = once(
-    other.length > 0 && seeking.for.every((bird) => bird.sex !== undefined)
-      ? [...other, ...open.filter((bird) => !later.includes(bird))]
-      : [...other, ...open],
+  const own = withoutBareAgain(
+    once(
+      other.length > 0 && seeking.for.every((bird) => bird.sex !== undefined)
+        ? [...other, ...open.filter((bird) => !later.includes(bird))]
+        : [...other, ...open],
+    ),
   )
   const among = once([
     ...birds.filter((bird) => bird.sex === sex),
@@ -138,11 +141,35 @@ function oneCockFor({ scene, tokens, words, has }: Reading): Sought | undefined 
   })
   const lacking = tokens.some((token, i) => token.type === 'not' && isMate(tokens[i + 1])) // "and no rooster"
   const one = tokens.some((token, i) => token.type === 'number' && token.value === 1 && isMate(tokens[i + 1]))
+  const forAll = // "one roo for the lot"
+    own.length > 1 &&
+    tokens.some(
+      (token, i) =>
+        isMate(token) &&
+        /^(?:one|a|1|single)$/u.test(tokens[i - 1]?.word ?? '') &&
+        /^(?:for|over|on|to cover|to do) (?:the )?(?:lot|all|both|everyone|everybody|whole)\b/u.test(
+          tokens
+            .slice(i + 1, i + 4)
+            .map(({ word }) => word)
+            .join(' '),
+        ),
+    )
+  const whoOver = tokens.some(
+    ({ word }, i) =>
+      /^(?:who|what|which|whats best|whos best|best)$/u.test(word) &&
+      tokens[i + 1]?.type === 'over' &&
+      tokens.slice(i + 2, i + 5).some(({ at }) => own.some(({ saidOf }) => saidOf.at === at)),
+  )
   const goals = scene.goals.length > 0 || scene.aspects.includes('sexing')
   const several = tokens.some((token, i) => token.type === 'number' && token.value > 1 && isMate(tokens[i + 1]))
   const sought = own.length > 1 || words.some((word) => /^(?:bought|buy|get|got|should|need)$/u.test(word))
   const wives = wanted === 'F' && several && own.length === 1 && scene.goals.length > 0 && scene.matings.length === 0
-  return lone || (lacking && goals) || wives || (one && sought && goals && wanted === 'M')
+  return lone ||
+    forAll ||
+    (whoOver && wanted === 'M') ||
+    (lacking && goals) ||
+    wives ||
+    (one && sought && goals && wanted === 'M')
     ? { own, wanted, among: [] }
     : undefined
 }
@@ -173,6 +200,21 @@ const once = (birds: readonly Bird[]): readonly Bird[] => [
     birds.map((bird) => [JSON.stringify([bird.ref.breed, bird.ref.line, bird.ref.genotype, bird.ref.cross]), bird]),
   ).values(),
 ]
+
+/** "3 Cuckoo Silkie girls ..., Silkies are impossible": the bare name again is no other group of birds. */
+const withoutBareAgain = (birds: readonly Bird[]): readonly Bird[] =>
+  birds.filter((bird) => {
+    const bare = bird.saidOf.parts.every(({ type }) => type === 'family' || type === 'hen' || type === 'cock')
+    const family = breedNamed(bird.ref.breed ?? '')?.family
+    const again = birds.some(
+      (other) =>
+        other !== bird &&
+        other.saidOf.at < bird.saidOf.at &&
+        other.ref.breed !== bird.ref.breed &&
+        breedNamed(other.ref.breed ?? '')?.family === family,
+    )
+    return !(bare && again && bird.ref.cross === undefined)
+  })
 
 /** "what to put over my Rocks": the other sex than theirs; hens where none is told. */
 function sexWanted(told: readonly Bird[], all: readonly Bird[]): Sex | undefined {
@@ -261,9 +303,10 @@ export function partnersOf(reading: Reading, { own, wanted, among: named }: Soug
 const isOfCarrying = ({ own }: Sought, { has }: Reading): boolean =>
   has('carry') && own.every(({ saidOf, ref }) => saidOf.carried.length > 0 && ref.breed === undefined)
 
-/** All varieties of a breed lay one shell: their colour decides nothing. */
-const isOfShells = ({ goals, chicks }: PartnersQuestion): boolean =>
-  chicks === undefined && goals.length > 0 && goals.every((goal) => goal.endsWith('-eggs'))
+/** All varieties of a breed lay, sit and fatten alike: their colour decides nothing. */
+const isOfHens = ({ goals, chicks }: PartnersQuestion): boolean =>
+  chicks === undefined && goals.length > 0 && goals.every((goal) => !ofColour.has(goal))
+const ofColour: ReadonlySet<Goal> = new Set(['sexable', 'barred', 'laced', 'show'])
 
 export const readPartners: Reader = (reading): Question | undefined => {
   const sought = soughtIn(reading)
@@ -272,7 +315,7 @@ export const readPartners: Reader = (reading): Question | undefined => {
   if (fault) return { kind: 'error', fault }
   const [only] = sought.own
   const question = partnersOf(reading, sought)
-  if (sought.own.length > 1 || !only || only.others.length === 0 || isOfShells(question)) return question
+  if (sought.own.length > 1 || !only || only.others.length === 0 || isOfHens(question)) return question
   return {
     kind: 'ask-back',
     missing: 'variety',

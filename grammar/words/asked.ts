@@ -17,7 +17,7 @@ export const aspectWords: Readonly<Record<Aspect, string>> = {
   temper:
     'mean or nice, nice or mean, mean or sweet, mean or friendly, mean or calm, friendly or mean, sweet or mean, get mean, be mean, turn mean, mean hens, mean birds, mean roosters, free range, free ranger, free rangers, good foragers, foragers, hawk food, temper, temperament, temperment, temperaments, calm, calmer, flighty, friendly, friendlier, docile, nice, aggressive, agressive, loud, noisy, noise, noise level, how noisy, how loud, quiet, kids, kid friendly, tame, gentle, personality, personalities, skittish, lap chicken, sweet, nasty, attitude, spicy, behaviour, behavior, good with kids, for kids, with kids, children, human aggressive, wild',
   broody:
-    'broody, broodies, broodiness, go broody, goes broody, broodies a lot, setty, sit on eggs, brood, going broody, raise chicks, good mothers, good mother, good mum, good mums, good mamas, glucke, brüten, gluckt',
+    'broody, broodies, broodiness, go broody, goes broody, broodies a lot, setty, sit, sits, sitter, sitters, sit on eggs, brood, going broody, raise chicks, good mothers, good mother, good mum, good mums, good mamas, glucke, brüten, gluckt',
   hardiness:
     'cold hardy, cold hardiness, hardy, hardiness, hardier, winter, winter layers, winters, heat, hot, climate, cold, frostbite, frost, heat tolerant, heat hardy, snow, humid, winterhart, robust',
   feed: 'feed, eat, eats, eater, eaters, big eater, big eaters, grams a day, feed intake, food, appetite, hungry, feed bill, feed conversion, feed efficiency, how much feed, feed cost, eat less',

@@ -49,6 +49,10 @@ const allReared = ({ mating }: HatchQuestion, { sexingAccuracy }: Given): readon
     ? ['I count on no sexing at hatch in this cross: all chicks are reared until they show.']
     : []
 
+/** The day to set them, where it was told or counted back. */
+const setDay = ({ setOn }: HatchQuestion): string =>
+  setOn === undefined || hatchDates(setOn, 0) === null ? '' : ` on ${dayAndMonth(setOn)}`
+
 export function eggsToSet(question: HatchQuestion, given: Given, certainty: number): Found {
   const wanted = question.pulletsWanted
   const p = pulletOfEgg(given)
@@ -66,7 +70,7 @@ export function eggsToSet(question: HatchQuestion, given: Given, certainty: numb
     cockerelsExpected: set * cockerelOfEgg(given),
     chance: chanceOfAtLeast(wanted, set, p),
     distribution: ladder(wanted, p),
-    summary: `Set about ${eggs(set)} to have ${pullets(wanted)} in lay, ${percent(certainty)} sure.`,
+    summary: `Set about ${eggs(set)}${setDay(question)} to have ${pullets(wanted)} in lay, ${percent(certainty)} sure.`,
     says: [
       ...allReared(question, given),
       ...ifPosted(question, wanted, certainty, given.sexingAccuracy),

@@ -63,7 +63,8 @@ export const quickGoal: Readonly<Record<Exclude<Goal, 'sexable'>, Quick>> = {
   'green-eggs': (own, other) => blue(own, other) * near(shell(own, other), 2.4, 2.5),
   'olive-eggs': (own, other) => blue(own, other) * near(Math.min(shell(own, other), 6), 6, 3.5), // never too dark
   'brown-eggs': (own, other) => (1 - blue(own, other)) * near(shell(own, other), 5, 3),
-  'dark-eggs': (own, other) => (1 - blue(own, other)) * near(shell(own, other), 8.5, 3.5),
+  'dark-eggs': (own, other) =>
+    (1 - blue(own, other)) * Math.max(near(shell(own, other), 8.5, 3.5), shell(own, other) / 40), // the darkest there is, where none is dark
   'white-eggs': (own, other) => (1 - blue(own, other)) * near(shell(own, other), 0, 2),
   size: (_own, _other, breed) => Math.min(1, breed.weights.henKg / 4.5),
   meat: (_own, _other, breed) => Math.min(1, breed.weights.cockKg / 5),

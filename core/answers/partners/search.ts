@@ -2,7 +2,7 @@
 import { breedNamed, breeds, genesOf, lineOf, type Breed } from '../../breeds.ts'
 import type { Crossed } from '../../answer.ts'
 import { mate } from '../../cross/mate.ts'
-import { findable, harmful, lineForGoal } from '../../data/partners.ts'
+import { findable, harmful, lineForGoal, tableBred } from '../../data/partners.ts'
 import type { BirdRef, Goal } from '../../question.ts'
 import type { Sex } from '../../vocabulary.ts'
 import { carriesOf, quickGoal, quickSexing } from './quick.ts'
@@ -39,8 +39,12 @@ function quickWorth(hunt: Hunt, bird: BirdRef, breed: Breed): number {
   const parts = hunt.goals.map((goal) =>
     goal === 'sexable' ? quickSexing(carriesOf(sire), carriesOf(dam)) : quickGoal[goal](hunt.own, bird, breed),
   )
-  return parts.reduce((product, part) => product * part, 1) * (0.4 + 0.2 * found(breed.name))
+  return parts.reduce((product, part) => product * part, 1) * (0.4 + 0.2 * found(breed.name)) * meatier(hunt, bird)
 }
+
+/** Figures of weight do not show who was bred for the breast. */
+const meatier = ({ goals }: Hunt, { breed }: BirdRef): number =>
+  goals.includes('meat') && tableBred.has(breed ?? '') ? 1.35 : 1
 
 type Harm = (typeof harmful)[keyof typeof harmful]
 /** Genes of which two copies kill or maim, and that both birds may have. */
@@ -85,7 +89,7 @@ export function playThrough(hunt: Hunt, bird: BirdRef, withHen: boolean): Candid
     bird,
     own: hunt.own,
     crossed,
-    worth: worth * (usual ? 1 : 0.95) * (barredCock(hunt, bird) ? 0.7 : 1),
+    worth: worth * (usual ? 1 : 0.95) * (barredCock(hunt, bird) ? 0.7 : 1) * meatier(hunt, bird),
     serves: isServed(hunt.goals, parts),
   }
 }
@@ -111,14 +115,16 @@ const played = { sexingOnly: 22, withHen: 12 } as const
  */
 export function search(hunt: Hunt, share: number): readonly Candidate[] {
   const withHen = hunt.goals.some((goal) => !['sexable', 'barred', 'laced', 'show'].includes(goal))
+  const ofHens = hunt.goals.every((goal) => !['sexable', 'barred', 'laced', 'show'].includes(goal)) // all colours of a breed do it alike
   const most = Math.max(8, Math.round((played[withHen ? 'withHen' : 'sexingOnly'] * share) / doubtOf(hunt.own)))
   return breeds
     .filter((breed) => offered(breed) && ofOneSize(hunt.own, breed))
     .flatMap((breed) => birdsOf(breed, hunt).map((bird) => ({ breed, bird })))
     .filter(({ bird }) => !harmTogether(hunt.own, bird))
-    .map(({ breed, bird }) => ({ bird, quick: quickWorth(hunt, bird, breed) }))
+    .map(({ breed, bird }) => ({ breed, bird, quick: quickWorth(hunt, bird, breed) }))
     .filter(({ quick }) => quick > 0.03)
     .toSorted((a, b) => b.quick - a.quick)
+    .filter(({ breed }, at, all) => !ofHens || all.findIndex((other) => other.breed.family === breed.family) === at)
     .slice(0, most)
     .map(({ bird }) => playThrough(hunt, bird, withHen))
     .toSorted((a, b) => b.worth - a.worth)

@@ -267,3 +267,12 @@ test('where only the wings of proven strains could tell, the first line does not
   const { summary } = hensFor('Cuckoo Marans')
   expect(summary).toMatch(/^No hen sexes .*by colour; only wing feathers may/)
 })
+
+test('for the table a broad-breasted breed comes before one that is only heavy', () => {
+  const answer = cocksFor('Speckled Sussex', { goals: ['meat'] })
+  expect(names(answer)[0]).toBe('Dark Cornish')
+})
+
+test('broody daughters: several breeds are offered, not one breed in all its colours', () => {
+  expect(names(cocksFor('Buff Orpington', { goals: ['broody'] })).slice(0, 2)).toEqual(['White Silkie', 'Black Cochin'])
+})
