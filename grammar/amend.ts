@@ -265,3 +265,14 @@ export function unshouted(raws: readonly Raw[]): readonly Raw[] {
   const words = raws.filter(({ type }) => type === 'word').length
   return shouts > 2 && words <= shouts * 2 ? raws.filter((raw) => !isShout(raw)) : raws
 }
+
+/** "F2 from lavender to black": behind a second generation, what joins two names joins a cock and a hen. */
+export function secondOf(tokens: readonly Token[]): readonly Token[] {
+  const at = tokens.findIndex((token) => token.type === 'generation' && token.generation === 2)
+  const from = at + 1 + tokens.slice(at + 1, at + 4).findIndex(({ type }) => type === 'of' || type === 'outOf')
+  if (at < 0 || from <= at || !/^(?:of|outOf)$/u.test(tokens[from]!.type)) return tokens
+  const length = tokens.slice(from + 1).findIndex(({ type }) => !ofName.has(type) && type !== 'filler')
+  const link = tokens[from + 1 + length]
+  const joins = length > 0 && link?.type === 'over' && link.weak && ofName.has(tokens[from + 2 + length]?.type ?? '')
+  return joins ? tokens.map((token) => (token === link ? { ...link, word: 'x', weak: false } : token)) : tokens
+}

@@ -8,6 +8,7 @@ import {
   handedOn,
   ofParents,
   putOn,
+  secondOf,
   pairedKind,
   partedParents,
   unshouted,
@@ -313,7 +314,7 @@ function mannerOf(text: string, tokens: readonly Token[]): Manner {
 
 /** A question by its last words: "he's pure isn't he", "splash breeds blue right". */
 const tag =
-  /\b(?:isnt (?:it|he|she)|arent (?:they|we)|doesnt (?:it|he|she)|dont (?:they|you)|wont (?:it|they|he)|innit|isnit|right|correct|true or false|yes or no|y n|or not|or no|huh|eh|surely)(?: [.!]| [a-z]{2,4})?\s*[.!]*$/u
+  /\b(?:isnt (?:it|he|she)|arent (?:they|we)|doesnt (?:it|he|she)|dont (?:they|you)|wont (?:it|they|he)|innit|isnit|right|correct|true or false|yes or no|y (?:\/ )?n|or not|or no|huh|eh|surely)(?: [.!]| [a-z]{2,4})?\s*[.!]*$/u
 
 /** "a RIR instead of the Silkie roo": what comes behind is what was not taken. */
 function withoutRejected(tokens: readonly Token[]): readonly Token[] {
@@ -351,7 +352,9 @@ export function readingOf(message: string): Reading {
       breedingOn(
         pairedKind(
           partedParents(
-            crossedLines(withoutRejected(putOn(ofParents(apart(withoutPeople(amended(shellColours(written)))))))),
+            crossedLines(
+              withoutRejected(secondOf(putOn(ofParents(apart(withoutPeople(amended(shellColours(written)))))))),
+            ),
           ),
         ),
       ),

@@ -41,6 +41,7 @@ import { readHalves, readFirstCross, readMisread, readPureSexing, readSexing, re
 import { readFaintTopic, readHearsay, readTopic } from './read/topic.ts'
 import { readHatch } from './read/hatch.ts'
 import { readBestBreed, readLines, readStrategy, readWishes } from './read/lines.ts'
+import { readKeptYoung } from './read/keptYoung.ts'
 import { readLinked } from './read/linked.ts'
 import { isToldPair, pairsIn } from './read/pairs.ts'
 import { readParents } from './read/parents.ts'
@@ -138,6 +139,7 @@ const readTopicOfPair: Reader = (reading, context) =>
 const readers: readonly Reader[] = [
   readFault,
   readChickCarries,
+  readSplitPair,
   readCountedCarrier,
   readNoiseUnlessMated,
   readBareMating,
@@ -146,6 +148,7 @@ const readers: readonly Reader[] = [
   readIllnessOrLaw,
   readHearsayUnlessMated,
   readHatch,
+  readKeptYoung,
   readHalves,
   readSexLuck,
   readMisread,
@@ -155,7 +158,6 @@ const readers: readonly Reader[] = [
   readFirmPartners,
   readBasket,
   readLines,
-  readSplitPair,
   readPurity,
   readNotPure,
   readUnpictured,

@@ -10,6 +10,7 @@ import { chicksCounted, type Chicks } from './chicks.ts'
 import type { Trait } from './carrierKin.ts'
 import type { Bird } from '../bird.ts'
 import type { Reading } from '../reading.ts'
+import type { Token } from '../token.ts'
 import type { CarrierQuestion, Question, Tally } from '../../core/question.ts'
 import type { Sex } from '../../core/vocabulary.ts'
 import { carrierOf, named } from './carrierFlock.ts'
@@ -27,7 +28,14 @@ const isParticular = ({ tokens, words, scene, has }: Reading, told: boolean, chi
     (token) =>
       token.type === 'kin' && (token.kin === 'grandfather' || token.kin === 'grandmother' || token.kin === 'sibling'),
   ) ||
+  hasParentTold(tokens) ||
   words.includes('both')
+
+/** "her mother was white": one parent of the bird; a dad and a mum are a mating. */
+const hasParentTold = (tokens: readonly Token[]): boolean =>
+  new Set(
+    tokens.flatMap((token) => ((token.type === 'cock' || token.type === 'hen') && token.parent ? token.type : [])),
+  ).size === 1
 
 /** "Black Orp pair threw 1 lavender": both parents of one kind, and an odd chick. */
 function pairOfOneKind(reading: Reading, counts: readonly Chicks[]): readonly Mates[] {

@@ -1,4 +1,5 @@
 // grammar/read/carrierKin.ts: what a debate is told of the parents, brothers, sisters and grandparents of the bird in question.
+import { breedNamed, genesOf } from '../../core/breeds.ts'
 import { traitsIn } from '../bird.ts'
 import { traits } from '../words/traits.ts'
 import type { Reading } from '../reading.ts'
@@ -24,6 +25,13 @@ const isKinWord = (token: Token): boolean =>
   ((token.type === 'cock' || token.type === 'hen') && token.parent) ||
   /^parents?$/u.test(token.word)
 
+/** "a White Rock mother", "his dad was a Lavender Orpington": a breed that has two copies of it shows it. */
+const isBreedOf = (token: Token | undefined, { allele, locus }: Trait): boolean => {
+  const breed = token?.type === 'breed' ? breedNamed(token.names[0]!) : undefined
+  const gene = breed && genesOf(breed)[locus]
+  return gene?.kind === 'fixed' && gene.allele === allele
+}
+
 /** Words about the relative at `at`: right before it, and behind it up to the next one or the end of the sentence. */
 function statusOf(tokens: readonly Token[], at: number, trait: Trait): Status {
   const before = tokens.slice(Math.max(0, at - 3), at).filter((token) => !isSmall(token))
@@ -33,6 +41,7 @@ function statusOf(tokens: readonly Token[], at: number, trait: Trait): Status {
     return split?.type === 'carries' || split?.type === 'split' ? carries(trait, true) : shows(trait, true)
   }
   if (near?.type === 'carries' || near?.type === 'split') return carries(trait, true)
+  if (isBreedOf(near, trait)) return shows(trait, true)
   const end = tokens.findIndex(
     (token, i) => i > at && (token.type === 'stop' || isKinWord(token) || isAsking(tokens, i)),
   )
@@ -41,6 +50,7 @@ function statusOf(tokens: readonly Token[], at: number, trait: Trait): Status {
   const said = stop < 0 ? after : after.slice(0, stop)
   const look = said.find(isLook)
   const not = said.some(({ type }) => type === 'not')
+  if (!not && isBreedOf(said[0], trait)) return shows(trait, true)
   if (said.some(({ type }) => type === 'carries' || type === 'split'))
     return look && !isOf([look], trait) ? {} : carries(trait, !not)
   if (!look) return near && isLook(near) ? shows(trait, false) : {}

@@ -16,6 +16,18 @@ export const partName = (sex: Sex | undefined): string => (sex === 'F' ? 'the he
 const isOfEggs = ({ scene, words }: Reading): boolean =>
   scene.goals.some((goal) => goal.endsWith('-eggs')) || words.some((word) => /^eggs?$/u.test(word))
 
+/** Recessives that a breed is called by: "his mother was a Chocolate Orpington". */
+const calledBy: ReadonlySet<string> = new Set(['lav', 'choc', 'mo', 'c', 'h'])
+export function ofBreeds(tokens: readonly Token[]): readonly string[] {
+  const named = tokens.flatMap((token) => (token.type === 'breed' ? (breedNamed(token.names[0]!) ?? []) : []))
+  return Object.keys(traits).filter((id) =>
+    named.some((breed) => {
+      const gene = genesOf(breed)[traits[id]!.locus]
+      return gene?.kind === 'fixed' && gene.allele === traits[id]!.allele && calledBy.has(gene.allele)
+    }),
+  )
+}
+
 /** The trait in question: what a bird is said to carry, else what the chicks show, else what is spoken of. */
 export function traitOf(reading: Reading, birds: readonly Bird[]): Trait | undefined {
   const carried = birds.flatMap(({ saidOf }) => saidOf.carried.flatMap(({ what }) => traitsIn(what)))
@@ -33,7 +45,7 @@ export function traitOf(reading: Reading, birds: readonly Bird[]): Trait | undef
       ? traitsIn([token])
       : [],
   )
-  const named = [...carried, ...spoken, ...counted, ...shown][0]
+  const named = [...carried, ...spoken, ...counted, ...shown, ...ofBreeds(reading.tokens)][0]
   const id = named === 'blue' && isOfEggs(reading) ? 'blue egg' : named
   const trait = id === undefined ? undefined : traits[id]
   if (!trait) return undefined

@@ -1,8 +1,7 @@
 // grammar/read/chickCarries.ts: "are the black chicks of these two split": of a chick it is asked whether it carries what a parent hands on.
-import { breedNamed, genesOf } from '../../core/breeds.ts'
 import { traitsIn } from '../bird.ts'
 import { traits } from '../words/traits.ts'
-import { flockBird } from './carrierShown.ts'
+import { flockBird, ofBreeds } from './carrierShown.ts'
 import { isOf, type Trait } from './carrierKin.ts'
 import { commonOf, type Reader } from './common.ts'
 import { pairsIn } from './pairs.ts'
@@ -73,19 +72,29 @@ function askedIn({ tokens }: Reading): Asked | undefined {
   return { young, look, parents: said.slice(0, verb), what, both }
 }
 
-/** Recessives that a breed is called by. */
-const calledBy: ReadonlySet<string> = new Set(['lav', 'choc', 'mo', 'c', 'h'])
+/** "lav split x lav split, what part of the blacks carries it": of those that do not show it. */
+function amongIn({ tokens }: Reading): Asked | undefined {
+  const verbs = tokens.flatMap((token, i) => (isCarried(token) ? [i] : []))
+  const [first, second, third] = verbs
+  const crossed = second !== undefined && tokens.slice(first, second).some(({ type }) => type === 'over')
+  const two = tokens.slice(0, first).some(({ word }) => /^(?:two|2|both|pair)$/u.test(word))
+  const asked = crossed ? third : two ? second : undefined
+  const last = crossed ? second : first
+  if (asked === undefined || last === undefined) return undefined
+  const pair = tokens.slice(0, last + 2)
+  const look = tokens
+    .slice(last + 1, asked)
+    .filter((token) => isLook(token) || /^(?:clear|plain|normal)s?$/u.test(token.word))
+  const own = traitsIn(pair.filter(isLook)).find((id) => traits[id]?.seen === false)
+  const rest = look.length === 1 && !traitsIn(look).includes(own ?? '')
+  return own !== undefined && rest
+    ? { young: { name: 'the chick' }, look, parents: pair, what: tokens.slice(0, last + 1), both: true }
+    : undefined
+}
 
 /** A recessive that the words name, else one that a parent shows or its breed is called by. */
 function traitOf(what: readonly Token[], parents: readonly Token[]): Trait | undefined {
-  const breeds = parents.flatMap((token) => (token.type === 'breed' ? (breedNamed(token.names[0]!) ?? []) : []))
-  const fixed = Object.keys(traits).filter((id) =>
-    breeds.some((breed) => {
-      const gene = genesOf(breed)[traits[id]!.locus]
-      return gene?.kind === 'fixed' && gene.allele === traits[id]!.allele && calledBy.has(gene.allele)
-    }),
-  )
-  const found = [...traitsIn(what), ...traitsIn(parents.filter(isLook)), ...fixed]
+  const found = [...traitsIn(what), ...traitsIn(parents.filter(isLook)), ...ofBreeds(parents)]
     .map((id) => traits[id])
     .find((trait) => trait !== undefined && !trait.seen)
   return found && { allele: found.allele, locus: found.locus }
@@ -114,7 +123,7 @@ function parentsIn({ text }: Reading, { parents, both }: Asked, trait: Trait): P
 }
 
 export const readChickCarries: Reader = (reading): CarrierQuestion | undefined => {
-  const asked = reading.asks || reading.has('question', 'odds') ? askedIn(reading) : undefined
+  const asked = reading.asks || reading.has('question', 'odds') ? (askedIn(reading) ?? amongIn(reading)) : undefined
   const trait = asked && traitOf(asked.what, asked.parents)
   const parents = asked && trait && parentsIn(reading, asked, trait)
   if (!asked || !trait || !parents) return undefined

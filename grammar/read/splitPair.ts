@@ -4,6 +4,7 @@ import { traitsIn } from '../bird.ts'
 import { traits } from '../words/traits.ts'
 import { chicksCounted } from './chicks.ts'
 import { aspectsOf, commonOf, type Reader } from './common.ts'
+import { factOf } from './topic.ts'
 import { outOfIn, shownAsked } from './shownAsked.ts'
 import type { Reading } from '../reading.ts'
 import type { Token } from '../token.ts'
@@ -17,7 +18,7 @@ type Mates = { readonly sire: BirdRef; readonly dam: BirdRef }
 const asksYoung = ({ words }: Reading): boolean => {
   const text = words.join(' ')
   return (
-    /\b(?:how many|how much|what (?:do|will|would|can|are|comes|percent\w*|share|part)|percent\w*|chances?|odds|babies|chicks|offspring)\b|%/u.test(
+    /\b(?:how many|how much|what (?:do|will|would|can|are|comes|percent\w*|share|part)|percent\w*|chances?|odds|babies|chicks|offspring|mated|together|bred)\b|%/u.test(
       text,
     ) && !/\b(?:is|does|could|can|if) (?:he|she|it)\b|\b(?:he|she|it) carr|\b(?:parents|prove|test|sure)\b/u.test(text)
   )
@@ -32,6 +33,9 @@ const recessiveIn = (tokens: readonly Token[]): Trait | undefined =>
     .map((id) => traits[id])
     .find((trait) => trait?.seen === false && trait.locus !== 'O')
 
+/** "two chocolate splits": of what is on the Z a hen has one copy, which she shows. */
+const isOnZ = (trait: Trait): boolean => loci[trait.locus].on === 'Z'
+
 /** One copy, or as many as a bird has that shows it; undefined for a hen with one copy of what is on the Z. */
 function refOf({ locus, allele }: Trait, sex: Sex, shows: boolean): BirdRef | undefined {
   const { on, wild } = loci[locus]
@@ -43,7 +47,7 @@ const bothOf = (sire: BirdRef | undefined, dam: BirdRef | undefined): Mates | un
   sire && dam ? { sire, dam } : undefined
 
 /** "two carriers of mottled", "2 birds split to lavender", "both split for lavender". */
-function twoSplits({ tokens }: Reading): Mates | undefined {
+function splitTwice({ tokens }: Reading): Trait | undefined {
   const at = tokens.findIndex(
     (token) => /^(?:both|pair)$/u.test(token.word) || (token.type === 'number' && token.value === 2),
   )
@@ -52,8 +56,7 @@ function twoSplits({ tokens }: Reading): Mates | undefined {
   const between = near.slice(0, Math.max(verb, 0))
   if (verb < 0 || between.some(({ type }) => ['stop', 'comma', 'over', 'chick', 'kin'].includes(type))) return undefined
   const stop = near.findIndex(({ type }, i) => i > verb && (type === 'stop' || type === 'comma'))
-  const trait = recessiveIn([...between, ...near.slice(verb + 1, stop < 0 ? undefined : stop)])
-  return trait && bothOf(refOf(trait, 'M', false), refOf(trait, 'F', false))
+  return recessiveIn([...between, ...near.slice(verb + 1, stop < 0 ? undefined : stop)])
 }
 
 /** "she is split for mottled, he is mottled": each told by itself. */
@@ -87,7 +90,10 @@ export const readSplitPair: Reader = (reading) => {
   const named = tokens.some(({ type }) => type === 'breed' || type === 'family')
   const seen = chicksCounted(tokens).some(({ count }) => count !== 2) // "two lavender splits" are no chicks
   if (named || scene.matings.length > 0 || !asksYoung(reading) || seen) return undefined
-  const mates = heAndShe(reading) ?? twoSplits(reading)
+  const trait = splitTwice(reading)
+  const told = heAndShe(reading)
+  if (!told && trait && isOnZ(trait)) return factOf(reading, 'hens-not-split', [])
+  const mates = told ?? (trait && bothOf(refOf(trait, 'M', false), refOf(trait, 'F', false)))
   if (!mates) return undefined
   const shown = shownAsked([], reading)
   const outOf = outOfIn(reading)
