@@ -16,6 +16,7 @@ export const signWords = (sign: Sign): string =>
 
 /** How sure the reading is, in one sentence; nothing where it is not known. */
 export function sure({ signs: [best], accuracy }: Sexing): string {
+  if (best?.sign === 'marks' && accuracy === null) return 'How often that is right in this breed, nobody has counted.'
   if (!best || accuracy === null) return ''
   const most = accuracy > 0.99 ? 'nearly all' : sureness(accuracy, best.status)
   return `${capital(most)} end up in the right pen${basis[best.status]}.`

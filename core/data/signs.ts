@@ -93,3 +93,15 @@ export const markedBreeds: readonly {
     basis: 'Ontario Agricultural College, tests of 1931-33, Poultry Science abstract: about 80 in 100',
   },
 ]
+
+/**
+ * Pure stock on the wild-type ground, for which nobody counted: pullets tend to the sharper stripe, as measured in one breed.
+ * The chances are that breed's; they say that the sign is worth a look, and are shown of no other.
+ */
+export const stripedDown = {
+  female: 0.8,
+  male: 0.2,
+  mark: 'a broad, sharp dark stripe down the back',
+  basis: 'stripes of pure wild-type chicks, counted in Brown Leghorns alone: a breeder’s judgement of any other breed',
+  breaks: ['crossed stock', 'an eye not yet used to the breed'],
+} as const

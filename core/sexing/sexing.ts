@@ -1,9 +1,10 @@
 // core/sexing/sexing.ts: chick looks of both sexes -> can they be told apart at hatch, how surely, by which sign.
 import type { Sexing, Sign } from '../answer.ts'
-import { markedBreeds, signs as signFacts, type SignId } from '../data/signs.ts'
+import { signs as signFacts, type SignId } from '../data/signs.ts'
 import { partSexes, type Kind, type Parting } from './judge.ts'
 import type { Hatch, LookClass } from './hatch.ts'
 import { laterSign } from './later.ts'
+import { marksOf } from './marks.ts'
 import { readings, showsSpot, type Noted } from './reading.ts'
 import { basisOf, describe } from './words.ts'
 
@@ -29,7 +30,7 @@ function measure(id: Exclude<SignId, 'marks'>, { M, F }: Hatch): Measured {
 
 /** A pure mating of a breed whose sexes differ in marks of the down. */
 function marks({ M, F }: Hatch, pure: string | undefined): Measured | undefined {
-  const row = markedBreeds.find(({ breed }) => breed === pure)
+  const row = marksOf({ M, F }, pure)
   if (!row) return undefined
   const noted = (p: number): Noted => ({ marked: p, plain: 1 - p })
   const [m, f] = [M.map(() => noted(row.male)), F.map(() => noted(row.female))]
@@ -77,9 +78,14 @@ const verdictOf = (parting: Parting | undefined, used: readonly Measured[]): Sex
   return parting.accuracy >= good && !frequencyOnly ? 'yes' : 'partly'
 }
 
-/** Gold and silver on dark down are told apart by so few that no figure is worth giving. */
-const noFigure = (id: SignId, { M, F }: Hatch): boolean =>
-  id === 'down colour' && [...M, ...F].some(({ look }) => look.chick.groundClear === 'poor')
+/** Gold and silver on dark down are told apart by so few, and marks counted in so few breeds, that no figure is worth giving. */
+const noFigure = (id: SignId, sexes: Hatch, pure: string | undefined): boolean =>
+  id === 'marks'
+    ? marksOf(sexes, pure)?.counted !== true
+    : id === 'down colour' && [...sexes.M, ...sexes.F].some(({ look }) => look.chick.groundClear === 'poor')
+
+const breaksOf = (id: SignId, sexes: Hatch, pure: string | undefined): readonly string[] =>
+  id === 'marks' ? (marksOf(sexes, pure)?.breaks ?? []) : signFacts[id].breaks
 
 type Figures = Pick<Sexing, 'accuracy' | 'pulletsTrue' | 'cockerelsTrue'>
 const figures = ({ accuracy, pulletsTrue, cockerelsTrue }: Parting): Figures => ({
@@ -101,7 +107,7 @@ const toSign = (sexes: Hatch, { id, parting }: Measured, pure: string | undefine
   sign: id,
   window: signFacts[id].window,
   ...describe(id, sexes, pure),
-  accuracy: noFigure(id, sexes) ? null : parting.accuracy,
+  accuracy: noFigure(id, sexes, pure) ? null : parting.accuracy,
   ...basisOf(id, sexes, pure),
 })
 
@@ -125,11 +131,11 @@ export function sexHatch(sexes: Hatch, pure: string | undefined, why: string, wi
   return {
     verdict,
     why: verdict === 'no' ? why : tells(used, verdict),
-    ...(told && !used.some(({ id }) => noFigure(id, sexes)) ? figures(told.parting) : noFigures),
+    ...(told && !used.some(({ id }) => noFigure(id, sexes, pure)) ? figures(told.parting) : noFigures),
     readable: told?.parting.readable ?? 0,
     signs: shown.map((sign) => toSign(sexes, sign, pure)),
     laterSign: laterSign(sexes),
-    breaks: used.flatMap(({ id }) => signFacts[id].breaks),
+    breaks: used.flatMap(({ id }) => breaksOf(id, sexes, pure)),
     reverse: null,
   }
 }

@@ -1,8 +1,9 @@
 // core/sexing/words.ts: what to look for on a cockerel and on a pullet, and what the figure for a sign rests on.
 import type { Sign } from '../answer.ts'
-import { markedBreeds, signs, type SignId } from '../data/signs.ts'
+import { signs, type SignId } from '../data/signs.ts'
 import type { Look } from '../looks/look.ts'
 import type { Hatch, LookClass } from './hatch.ts'
+import { marksOf } from './marks.ts'
 
 const stripeWords: Partial<Readonly<Record<Look['chick']['pattern'], string>>> = {
   striped: 'dark, crisp stripes',
@@ -64,7 +65,7 @@ export function describe(
       pullet: common(F, M, wording.stripes),
     }
   if (id !== 'marks') return { cockerel: common(M, F, wording[id]), pullet: common(F, M, wording[id]) }
-  const mark = markedBreeds.find(({ breed }) => breed === pure)?.mark ?? 'marked down'
+  const mark = marksOf({ M, F }, pure)?.mark ?? 'marked down'
   return { cockerel: `mostly without ${mark}`, pullet: `mostly with ${mark}` }
 }
 
@@ -94,7 +95,7 @@ export function basisOf(id: SignId, { M, F }: Hatch, pure: string | undefined): 
   }): Pick<Sign, 'basis' | 'status'> => ({ basis, status })
   switch (id) {
     case 'marks':
-      return { basis: markedBreeds.find(({ breed }) => breed === pure)?.basis ?? '', status: 'read' }
+      return pick(marksOf({ M, F }, pure) ?? { basis: '', status: 'from memory' })
     case 'head spot': {
       const { size, ...rates } = signs['head spot'].misread
       if (looks.every(({ chick }) => chick.headSpot !== 'none')) return pick(size)
