@@ -20,12 +20,25 @@ function makesMeatBirds({ sire, dam }: Mating): boolean {
   return families.includes('Cornish') && families.includes('Plymouth Rock')
 }
 
+/** A cock of this many times the weight of the hen is a danger to her; of this little, he may fail. In one breed he weighs about 1.3 times as much. */
+const twice = 2
+const much = 0.6
+
+/** Who of two named breeds is far the heavier. */
+function unlikeInSize({ sire, dam }: Mating): readonly CautionId[] {
+  const [cock, hen] = [sire, dam].map(({ breed }) => (breed === undefined ? undefined : breedNamed(breed)))
+  if (!cock || !hen || cock.family === 'described' || hen.family === 'described') return []
+  const ratio = cock.weights.cockKg / hen.weights.henKg
+  return ratio >= twice ? ['heavyCock'] : ratio <= much ? ['smallCock'] : []
+}
+
 /** Cautions due for a mating, in no order. Sexed chicks mean that somebody will not want the cockerels. */
 function due(crossed: Crossed, mating: Mating): readonly CautionId[] {
   const { sire, dam } = parentGenotypes(mating.sire, mating.dam)
   const sexed = crossed.cases.some(({ sexing }) => sexing.verdict !== 'no')
   return [
     ...matingCautions(sire, dam),
+    ...unlikeInSize(mating),
     ...(sexed ? (['surplusMales'] as const) : []),
     ...(fullSibs(mating) ? (['inbreeding'] as const) : []),
     ...(makesMeatBirds(mating) ? (['meatStrains'] as const) : []),

@@ -46,6 +46,18 @@ export const cautions = {
     text: 'Both birds rumpless: fewer eggs are fertile and a few more chicks die late in the shell; put rumpless to tailed.',
     sources: [{ ref: 'a French breed club of the Araucana, page on taillessness', status: 'read' }],
   },
+  heavyCock: {
+    topic: 'welfare',
+    weight: 4,
+    text: 'He weighs twice the hen or more and can tear her back: watch her, saddle her, rest her from him; keep him off bantams.',
+    sources: [practice],
+  },
+  smallCock: {
+    topic: 'welfare',
+    weight: 1,
+    text: 'The cock is much smaller than the hens: no harm to them, but fewer eggs may be fertile where he cannot reach well.',
+    sources: [practice],
+  },
   surplusMales: {
     topic: 'surplus-males',
     weight: 3,
