@@ -91,6 +91,8 @@ export const Feature = z.enum([
   'flight',
   'marks',
   'sex-signs',
+  'make-up',
+  'hidden',
 ])
 export type Feature = z.infer<typeof Feature>
 

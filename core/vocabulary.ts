@@ -19,6 +19,8 @@ export type Locus = {
   readonly alleles: readonly string[]
   /** What a bird carries where nothing is told or listed. */
   readonly wild: string
+  /** One sentence on what it does, where no record of `core/topics.ts` is about it before all others. */
+  readonly does?: string
   /** Chromosome and place on it, as far as known. */
   readonly at?: { readonly chromosome: string; readonly place?: string; readonly status: Status }
   readonly sources: readonly Citation[]

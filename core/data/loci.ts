@@ -38,6 +38,7 @@ export const loci = {
     sources: [by.omiaDw, by.nature1964],
   },
   y: {
+    does: 'White skin of the Z, y, keeps yellow out of shanks and beak even where the bird would have yellow skin.',
     name: 'sex-linked white skin', on: 'Z', alleles: ['Y+', 'y'], wild: 'Y+',
     at: { chromosome: 'Z', place: 'the far end, probably', status: 'read' },
     sources: [by.mcgibbon1981, by.bitgood1986],
@@ -57,6 +58,7 @@ export const loci = {
     sources: [by.gunnarsson2011, by.carefootCampine],
   },
   Ml: {
+    does: 'Melanotic, Ml, spreads black over hackle, saddle and back and sharpens lacing; with the pattern gene it makes lacing and spangling.',
     name: 'melanotic', on: 'A', alleles: ['Ml', 'ml+'], wild: 'ml+',
     at: { chromosome: '1', place: '92.60-92.62 Mb, GRCg7b', status: 'read' },
     sources: [by.omiaMl, by.campo1991],
@@ -67,6 +69,7 @@ export const loci = {
     sources: [by.carefootPencilling, by.campo1991, by.fayoumi],
   },
   Cha: {
+    does: 'Charcoal, Cha, blackens the hackle, as in the Indian Game; whether it is dominant is disputed.',
     name: 'charcoal, the black hackle', on: 'A', alleles: ['Cha', 'cha+'], wild: 'cha+',
     at: { chromosome: '1', place: 'at P', status: 'read' },
     sources: [by.carefoot2001],
@@ -76,10 +79,12 @@ export const loci = {
     sources: [by.smyth1990],
   },
   Di: {
+    does: 'Dilute, Di, thins red to buff and buff to straw; black it leaves alone.',
     name: 'dilute', on: 'A', alleles: ['Di', 'di+'], wild: 'di+',
     sources: [by.smyth1990],
   },
   cb: {
+    does: 'Champagne blond, cb, washes gold and red out to straw; little has been proved of it.',
     name: 'champagne blond', on: 'A', alleles: ['Cb+', 'cb'], wild: 'Cb+',
     sources: [by.smyth1990],
   },
@@ -132,11 +137,13 @@ export const loci = {
     sources: [by.wright2009, by.punnett1911],
   },
   D: {
+    does: 'Duplex, D, splits the comb: two horns in a V as in the La Flèche, or a cup as in the Buttercup.',
     name: 'duplex comb: V and cup', on: 'A', alleles: ['D^C', 'D^V', 'd+'], wild: 'd+',
     at: { chromosome: '2', place: '38.55-38.89 Mb', status: 'read' },
     sources: [by.omiaD, by.davenport1909],
   },
   bd: {
+    does: 'Combless, bd, leaves the bird without a comb, or with two small knobs, as in the Breda.',
     name: 'combless', on: 'A', alleles: ['Bd+', 'bd'], wild: 'Bd+',
     sources: [by.punnett1911, by.general],
   },
@@ -151,6 +158,7 @@ export const loci = {
     sources: [by.general],
   },
   Et: {
+    does: 'Ear tufts, Et, are feathers on a small fleshy lobe by the ear; one copy shows in most birds, two kill the chick in the shell.',
     name: 'ear tufts', on: 'A', alleles: ['Et', 'et+'], wild: 'et+',
     at: { chromosome: '15', place: 'about 1.3 Mb', status: 'from memory' },
     sources: [by.somes1981],
@@ -166,6 +174,7 @@ export const loci = {
     sources: [by.hutt1930, by.ng2012, by.warrenHutt1936],
   },
   mf: {
+    does: 'The frizzle modifier, mf, in two copies weakens frizzling, so that a frizzle with one copy may look nearly plain.',
     name: 'modifier of frizzle', on: 'A', alleles: ['Mf+', 'mf'], wild: 'Mf+',
     sources: [by.hutt1949],
   },
@@ -185,11 +194,13 @@ export const loci = {
     sources: [by.omiaPti, by.davenport1909],
   },
   Pti2: {
+    does: 'This second factor adds to the feathering of the shanks that Pti-1 gives.',
     name: 'feathered shanks, the second factor', on: 'A', alleles: ['Pti-2', 'pti-2+'], wild: 'pti-2+',
     at: { chromosome: '15', status: 'read' },
     sources: [by.omiaPti],
   },
   v: {
+    does: 'Vulture hocks, v, are stiff feathers at the hock pointing back and down.',
     name: 'vulture hocks', on: 'A', alleles: ['V+', 'v'], wild: 'V+',
     sources: [by.general],
   },
@@ -209,6 +220,7 @@ export const loci = {
     sources: [by.omiaCp, by.kinoshita2020],
   },
   adw: {
+    does: 'The autosomal dwarf, adw, in two copies makes a bird some third smaller; it is another gene than the dwarf on the Z.',
     name: 'autosomal dwarf', on: 'A', alleles: ['Adw+', 'adw'], wild: 'Adw+',
     at: { chromosome: '1', place: 'about 53.6 Mb', status: 'from memory' },
     sources: [by.omiaDw, by.general],

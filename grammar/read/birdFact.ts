@@ -15,8 +15,10 @@ function locusIn({ tokens, words }: Reading): string | undefined {
       ? tokens.find(({ said }) => /^[SsBbKkEePpRrWwFfh]$/u.test(said))
       : undefined
   if (letter) return lociOfAllele(letter.said)?.locus
+  const isGene = words.some((word) => /^(?:gene|genes|allele|locus)$/u.test(word))
   for (const token of tokens) {
-    const written = token.type === 'gene' ? lociOfAllele(token.said.split('/')[0] ?? '') : symbol(token.said)
+    const isSymbol = token.type === 'gene' || (isGene && token.type === 'unknown')
+    const written = isSymbol ? lociOfAllele(token.said.split('/')[0] ?? '') : symbol(token.said)
     if (written) return written.locus
     const [id] = token.type === 'trait' ? traitsIn([token]) : []
     if (id !== undefined) return traits[id]?.locus
@@ -26,7 +28,7 @@ function locusIn({ tokens, words }: Reading): string | undefined {
 
 /** `Id`, `Co`, `Ml`: a symbol of a gene that is no word. */
 const symbol = (said: string): ReturnType<typeof lociOfAllele> =>
-  /^(?:Id|Co|Db|Ml|Pg|Mh|Bl|Fm|Na|Mb|Cr|Po|Et|Rp|Cp|Pti|lav|choc|eWh|ER|eb)$/u.test(said)
+  /^(?:Id|Co|Db|Di|Cha|Ml|Pg|Mh|Bl|Fm|Na|Mb|Cr|Po|Et|Rp|Cp|Pti|lav|choc|eWh|ER|eb)$/u.test(said)
     ? lociOfAllele(said)
     : undefined
 

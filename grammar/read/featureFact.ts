@@ -1,4 +1,4 @@
-// grammar/read/featureFact.ts: one named breed, and what of it is asked: comb, legs, skin, crest, beard, feet, toes, lobes, eyes, origin, flight, ground, copies of a gene, lethal genes, breeding true.
+// grammar/read/featureFact.ts: one named breed, and what of it is asked: comb, legs, skin, crest, beard, feet, toes, lobes, eyes, origin, flight, ground, copies of a gene, lethal genes, make-up and hidden recessives, breeding true.
 import { breedNamed } from '../../core/breeds.ts'
 import { traitsIn } from '../bird.ts'
 import { traits } from '../words/traits.ts'
@@ -19,7 +19,7 @@ const said: readonly (readonly [Feature, RegExp])[] = [
   ],
   [
     'origin',
-    /\bwhere (?:do|does|did|are|is|was|were)\b.*\b(?:come|from|originate\w*)\b|\borigins?\b|\boriginat\w+\b|\b(?:what|which) (?:country|countries|land)\b|\b(?:made|created|developed|bred|descended) (?:from|out of)\b|\b(?:what|which) breeds? (?:made|make|are|went|is)\b.*\b(?:in|into|made|behind)?\b|\bhow old is the\b|\bancestors?\b|\bancestry\b|\ba cross of what\b/u,
+    /\bwhere (?:do|does|did|are|is|was|were)\b.*\b(?:come|from|originate\w*)\b|\borigins?\b|\boriginat\w+\b|\b(?:what|which) (?:country|countries|land)\b|\b(?:made|created|developed|bred|descended) (?:from|out of)\b|\b(?:what|which) breeds? (?:made|make|are|went|is)\b.*\b(?:in|into|made|behind)?\b|\bhow old is the\b|\bancestors?\b|\bancestry\b|\b(?:what|which \w+) went into\b|\ba cross of what\b/u,
   ],
   [
     'flight',
@@ -42,6 +42,14 @@ const said: readonly (readonly [Feature, RegExp])[] = [
   [
     'copies',
     /\b(?:how many|one|1|two|2|single|double|both|a single) (?:\w+ ){0,2}(?:copy|copies|genes?|alleles?|doses?|bars?|barring)\b|\bor (?:2|two)\b/u,
+  ],
+  [
+    'make-up',
+    /\b(?:what|which|whats)\b(?!.*\b(?:eggs?|shells?|lays?|layers?)\b).*\bmakes?\b.*\b(?:colou?r(?:ed)?|pattern|look|that way)\b|\b(?:what|which|whats)(?: are)?(?: the)? (?:colou?r )?genes\b.*\b(?:makes?|made|behind|has|have|got|does|do|is|are|in)\b|\bwhy (?:is|are) .*\b(?:that|this|such a) colou?r\b/u,
+  ],
+  [
+    'hidden',
+    /\bhid(?:e|es|ing|den)\b.*\b(?:recessives?|anything|something|genes?|colou?rs?)\b|\b(?:anything|any|what|which) (?:recessives?|hidden)\b|\brecessives? (?:hidden|hiding|do|does|in)\b/u,
   ],
   ['ground', /\b(?:what|which|whats)\b.*\b(?:ground|base) ?(?:colou?r)?\b|\b(?:e locus|e allele|e series|e-locus)\b/u],
 ]
@@ -113,8 +121,7 @@ const isAsking = ({ asks, has, words, tokens }: Reading): boolean =>
 /** What a bird carries unseen is a debate, unless copies are counted or genes that kill are meant. */
 const isCarried = ({ tokens }: Reading, features: readonly Feature[]): boolean =>
   tokens.some(({ type }) => type === 'carries' || type === 'split') &&
-  !features.includes('copies') &&
-  !features.includes('lethal')
+  !features.some((feature) => feature === 'copies' || feature === 'lethal' || feature === 'hidden')
 
 /** "what comb has a Buckeye", "does a Dominique carry one barring gene or two": the bird first, then the rule. */
 export const readFeature: Reader = (reading): FactQuestion | undefined => {

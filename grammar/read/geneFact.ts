@@ -1,9 +1,11 @@
 // grammar/read/geneFact.ts: what carries, hides or stands over what, and the colour of shells: asked of genes and not of one bird.
+import { breedNamed } from '../../core/breeds.ts'
 import { loci } from '../../core/data/loci.ts'
 import { traitsIn } from '../bird.ts'
 import { traits } from '../words/traits.ts'
 import { isToldPair, pairsIn } from './pairs.ts'
 import { birdsIn, factOf, perhaps, surely, topicOf } from './topic.ts'
+import type { Bird } from '../bird.ts'
 import type { Reading } from '../reading.ts'
 import type { Reader } from './common.ts'
 import type { FactQuestion } from '../../core/question.ts'
@@ -65,6 +67,13 @@ function ofNamed(told: FactQuestion): FactQuestion {
   return named.length > 0 ? { ...fact, birds: named } : told
 }
 
+/** Blue shows on black feathers alone: a buff, red or white bird may have it unseen. */
+const hasBlack = (reading: Reading): boolean => {
+  const birds = birdsIn(reading)
+  const colour = ({ ref }: Bird): string => breedNamed(ref.breed ?? '')?.colour ?? ref.breed ?? ''
+  return birds.length === 0 || birds.some((bird) => !/\b(?:white|buff|red|pyle)\b/iu.test(colour(bird)))
+}
+
 /** "can a black hen carry blue": not on the Z, so that a hen may have it as well as a cock. */
 export const readAutosomal: Reader = (reading) => {
   const isCarrying = reading.has('carry') || reading.tokens.some(({ type }) => type === 'carries')
@@ -79,7 +88,7 @@ export const readAutosomal: Reader = (reading) => {
   if (isBlackInBlue(reading) && !splash) return factOf(reading, 'locus', birdsIn(reading), 'Bl')
   const isBlue = trait?.allele === 'Bl' || splash
   return isBlue && (reading.asks || reading.has('define', 'claim', 'question'))
-    ? ofNamed(factOf(reading, 'blue-hidden', birdsIn(reading)))
+    ? ofNamed(factOf(reading, hasBlack(reading) ? 'blue-hidden' : 'blue-unseen', birdsIn(reading)))
     : undefined
 }
 

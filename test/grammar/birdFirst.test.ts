@@ -114,5 +114,5 @@ test.each([
   ["Old chap told me you'll never get a black chick from a white cock"],
   ['can a white rooster throw black chicks?'],
 ])('%s: it hangs on which white he is', (text) => {
-  expect(answerTo(text)).toMatchObject({ about: 'coloured chicks from a white cock', verdict: 'partly' })
+  expect(answerTo(text)).toMatchObject({ about: 'coloured chicks from a white bird', verdict: 'partly' })
 })

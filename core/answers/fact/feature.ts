@@ -6,6 +6,7 @@ import { youngSex } from './youngSex.ts'
 import { oneLocus, skin } from './form.ts'
 import { ground } from './genes.ts'
 import { isLocus } from './locus.ts'
+import { hiddenIn, madeOf } from './makeUp.ts'
 import { andList, nameOf, share, sharesIn } from './shares.ts'
 import { colourWords, formWords } from './words.ts'
 
@@ -157,6 +158,8 @@ const sentences: Readonly<Record<Exclude<Feature, Form>, Said>> = {
   ground: (breed, line) => ground(breed, line).replace(/^Its ground/u, `${breed.name}: its ground`),
   'breeds-true': breedsTrue,
   'sex-signs': youngSex,
+  'make-up': madeOf,
+  hidden: hiddenIn,
 }
 
 /** The locus of which more can be told. */

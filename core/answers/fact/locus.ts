@@ -3,6 +3,7 @@ import { loci, type LocusId } from '../../data/loci.ts'
 import { masks } from '../../looks/masks.ts'
 import { traits, type AlleleTrait } from '../../looks/traits.ts'
 import { topics, type Topic } from '../../topics.ts'
+import type { Locus } from '../../vocabulary.ts'
 
 export const isLocus = (id: string | undefined): id is LocusId => id !== undefined && id in loci
 
@@ -35,4 +36,8 @@ function shown(locus: LocusId): readonly string[] {
     })
 }
 
-export const ofLocus = (locus: LocusId): readonly string[] => [order(locus), place(locus), ...shown(locus)]
+/** What it does stands first; where a record tells that, nothing is said of it here. */
+export const ofLocus = (locus: LocusId): readonly string[] => {
+  const { does }: Locus = loci[locus]
+  return [...(does === undefined ? [] : [does]), order(locus), place(locus), ...shown(locus)]
+}
