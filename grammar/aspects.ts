@@ -97,6 +97,8 @@ function spoken(tokens: readonly Token[]): readonly Aspect[] {
         return []
       if (token.aspect === 'welfare' && isOldLoss(tokens, at)) return []
       if (token.aspect === 'welfare' && losesEggs(tokens, at)) return ['eggs']
+      if (token.aspect === 'welfare' && isForTable(tokens, at)) return ['size']
+      if (token.aspect === 'hardiness' && isPastSeason(tokens, at)) return []
       if (token.aspect === 'adults' && weighed) return []
       if (shells && /^(?:come|comes|turn)s? out$/u.test(token.word)) return [] // what eggs come out
       if (areChicks(tokens, at)) return ['chicks']
@@ -142,6 +144,22 @@ const isOldLoss = (tokens: readonly Token[], at: number): boolean =>
   /^(?:died|dead|killed)$/u.test(tokens[at]!.word) &&
   (tokens[at - 1]?.type === 'cock' || tokens[at - 1]?.type === 'hen') &&
   !tokens.some(({ word }) => /^(?:shell|embryos?|hatched|lethal)$/u.test(word))
+
+/** "too small to eat", "too big for the table": what the birds weigh, and no hen is hurt. */
+const isForTable = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at]!.word.startsWith('too ') &&
+  tokens.slice(at + 1, at + 6).some(({ word }) => /\b(?:eat|eating|table|meat|pot|oven|roast|freezer)$/u.test(word))
+
+/** "running with him all winter", "bought last winter": when, and nothing of cold. */
+const isPastSeason = (tokens: readonly Token[], at: number): boolean =>
+  /^(?:winters?|summers?)$/u.test(tokens[at]!.word) &&
+  /\b(?:all|last|this past|whole|over|since) (?:the )?$/u.test(
+    tokens
+      .slice(Math.max(0, at - 3), at)
+      .map(({ word }) => `${word} `)
+      .join(''),
+  ) &&
+  !tokens.some(({ word }) => /^(?:lay|lays|laying|hardy|cold|freez\w*|heated|survive)$/u.test(word))
 
 /** "will I lose eggs": fewer laid, and no chick lost. */
 const losesEggs = (tokens: readonly Token[], at: number): boolean =>

@@ -79,6 +79,7 @@ export function standsAsBird(words: readonly Word[], from: number, length: numbe
       if (step === -1 && i === from - 1 && word.word === 'which' && words[from]!.word.length > 2) return true // "which man"
       if (step === -1 && words[from]!.word === 'man' && /^(?:needs?|want|wants|after)$/u.test(word.word)) return true // "hens need a man"
       if (step === 1 && i === from + length && ofBreeds.test(word.word) && words[from]!.word.length > 4) return true // "buckeye comb?"
+      if (step === -1 && i === from - 1 && isAskedOf(words, from, length)) return true
       if (word.raw.type === 'comma' || word.raw.type === 'and' || word.raw.type === 'open' || word.word === 'or')
         continue
       const found = phraseOver(words, i, step)
@@ -91,6 +92,17 @@ export function standsAsBird(words: readonly Word[], from: number, length: numbe
     return false
   }
   return look(from + length, 1) || look(from - 1, -1)
+}
+
+/** "what does a serama weigh", "is a sultan crested", "what made the Buckeye": one of a kind, and behind it what is asked of it, or nothing. */
+function isAskedOf(words: readonly Word[], from: number, length: number): boolean {
+  const [name, next] = [words[from]!, words[from + length]]
+  if (!/^(?:a|an|the)$/u.test(words[from - 1]?.word ?? '') || name.word.length < 5) return false
+  const isLast = next === undefined || next.raw.type === 'stop' || next.raw.type === 'ask'
+  const asked = words.length <= 7 && /^(?:how|what|whats|which|is|does|did|has)$/u.test(words[0]?.word ?? '')
+  if (isLast) return asked || /^\p{Lu}\p{Ll}/u.test(name.raw.text)
+  const type = phraseOver(words, from + length, 1)?.meaning.type
+  return length === 1 && (type === 'aspect' || type === 'colour' || type === 'trait' || type === 'goal')
 }
 
 /** What is spoken of a breed by its name: its comb, its temper. */

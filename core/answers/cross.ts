@@ -15,6 +15,7 @@ import { withRules } from './rulesBehind.ts'
 import { countedSummary } from './countedSummary.ts'
 import { severalSummary } from './crossSeveral.ts'
 import { summaryOf } from './crossSummary.ts'
+import { toldSplit } from './toldSplit.ts'
 
 /** More matings than these in one message are answered for the first ones only. */
 const mostMatings = 12
@@ -94,7 +95,9 @@ export function answerCross(question: CrossQuestion): CrossAnswer {
   const why = question.aspects.some((aspect) => aspect === 'why' || aspect === 'more')
   const want = asksOfShells(question.aspects) ? { ...everything, shells: true } : everything
   const crossed = matings.map(({ sire, dam }) => mate(sire, dam, want)).map((one) => (why ? withRules(one) : one))
-  const summaries = crossed.map((one) => summaryOf(one, question.aspects, question.shown, question.outOf))
+  const summaries = crossed.map((one, i) =>
+    summaryOf(one, question.aspects, question.shown ?? toldSplit(matings[i]!, one, question.aspects), question.outOf),
+  )
   const cautions = onceEach(crossed.flatMap((one, i) => crossCautions(one, matings[i]!, question.aspects)))
   const harm = harmWords(cautions, question.aspects)
   const named = crossed.map((_, i) => `${nameOfBird(matings[i]!.sire)} on ${nameOfBird(matings[i]!.dam)}`)

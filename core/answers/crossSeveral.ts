@@ -83,7 +83,11 @@ export function severalSummary(
     )
   }
   if (linesDiffer(matings, crossed)) {
-    const hens = `the hens differ: perhaps ${crossed.map(eggsOf).join(' against ')} eggs in the first year`
+    const eggs = crossed.map(eggsOf)
+    const hens =
+      new Set(eggs).size === 1
+        ? `the hens lay alike: perhaps ${eggs[0]} eggs in the first year`
+        : `the hens differ: perhaps ${eggs.join(' against ')} eggs in the first year`
     return fitting(
       `Same chicks, ${verdictOf(crossed[0]!)}, whichever line; ${hens}.`,
       `Same chicks whichever line; ${hens}.`,

@@ -20,13 +20,16 @@ const maleFirst = ({ sire, dam, by }: Pair): readonly Assumed[] =>
     ? [{ kind: 'male-first', sire: nameOf(sire.ref), dam: nameOf(dam.ref) }]
     : []
 
-/** Both ways round are asked about. */
-const bothWays = ({ scene, words }: Reading): boolean =>
+/** Both ways round are asked about: "backwards better?", "isn't the same as the other way". */
+const bothWays = ({ scene, words, tokens }: Reading): boolean =>
   scene.aspects.includes('reverse') &&
-  (words.some((word) => ['both', 'each', 'either', 'vice', 'versus', 'vs', 'or', 'reciprocal'].includes(word)) ||
+  (tokens.some(({ type, word }, at) => type === 'aspect' && otherWay.test(word) && tokens[at - 1]?.word !== 'not') ||
+    words.some((word) => ['both', 'each', 'either', 'vice', 'versus', 'vs', 'or', 'reciprocal'].includes(word)) ||
     /\b(?:if|should|can|could|would|does|do|will|but) (?:i |you |we |it |the |u )?(?:just )?(?:swap|switch|flip|reverse|turn|other way)/u.test(
       words.join(' '),
     ))
+const otherWay =
+  /^(?:backwards|back to front|(?:the )?other way.*|wrong way.*|reverse cross|reciprocal|(?:swap|roles|switch).* (?:sexes|roles|reversed))$/u
 
 /** "his daughters": bred from the cock they are put to. */
 function ownDaughters({ sire, dam }: Pair, reading: Reading): BirdRef {

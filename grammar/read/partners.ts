@@ -1,7 +1,8 @@
 // grammar/read/partners.ts: which hens for my cock, which cock for my hens, and to what end.
 import { breedNamed } from '../../core/breeds.ts'
 import { commonOf, goalsOf, isHybrid, isProduct, isSolid, refsOf, type Reader } from './common.ts'
-import { isToldPair } from './pairs.ts'
+import { crossOf } from './cross.ts'
+import { isToldPair, type Pair } from './pairs.ts'
 import type { Bird } from '../bird.ts'
 import type { Reading } from '../reading.ts'
 import type { Token } from '../token.ts'
@@ -34,7 +35,7 @@ function soughtIn(reading: Reading): Sought | undefined {
     (bird, _, all) => isSolid(bird) && !isMeatBird(bird) && !(isProduct(bird) && all.some((other) => !isHybrid(other))),
   )
   const under = birds.filter((bird) => isUnder(bird, reading))
-  if (seeking.sex === 'F' && under.length > 0 && birds.length > under.length)
+  if (seeking.sex !== 'M' && under.length > 0 && birds.length > under.length)
     return { own: once(under), wanted: 'F', among: once(birds.filter((bird) => !under.includes(bird))) }
   const sex = seeking.sex ?? sexCalled(reading) ?? sexWanted(seeking.for, birds)
   if (sex === undefined) return undefined
@@ -308,9 +309,24 @@ const isOfHens = ({ goals, chicks }: PartnersQuestion): boolean =>
   chicks === undefined && goals.length > 0 && goals.every((goal) => !ofColour.has(goal))
 const ofColour: ReadonlySet<Goal> = new Set(['sexable', 'barred', 'laced', 'show'])
 
+/** "French or English Marans under my Welsummer": one breed in two lines, which is a mating seen twice over. */
+const isOfLines = ({ among: [first, ...others] }: Sought): boolean =>
+  first !== undefined &&
+  others.length > 0 &&
+  others.every(({ ref }) => ref.breed === first.ref.breed && ref.line !== first.ref.line)
+
+function inLines({ own: [only, ...others], among, wanted }: Sought, reading: Reading): Question | undefined {
+  if (!only || others.length > 0) return undefined
+  const pairs = among.map((bird): Pair =>
+    wanted === 'F' ? { sire: only, dam: bird, by: 'sex' } : { sire: bird, dam: only, by: 'sex' },
+  )
+  return crossOf(pairs, reading)
+}
+
 export const readPartners: Reader = (reading): Question | undefined => {
   const sought = soughtIn(reading)
   if (!sought || isOfCarrying(sought, reading)) return undefined
+  if (isOfLines(sought)) return inLines(sought, reading)
   const fault = sought.own.map((bird) => bird.fault).find((found) => found !== undefined)
   if (fault) return { kind: 'error', fault }
   const [only] = sought.own

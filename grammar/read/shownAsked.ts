@@ -85,11 +85,17 @@ function isAsked(tokens: readonly Token[], at: number): boolean {
   if (last?.type === 'carries' || last?.type === 'split' || last?.type === 'number') return false
   const end = tokens.slice(at + 1).find(({ type }) => type === 'stop')
   if (tokens[at]!.type === 'trait' && end?.type === 'stop' && end.asks) return true
+  if (isOrNot(tokens, at)) return true
   if (counting.test(text(since)) || counting.test(text(till))) return true
   const asking = text(since)
   const verb = will.exec(asking)
   return verb !== null && young.test(asking) && !/\b(?:tell|see|know|sort|pick|spot)\b/u.test(asking)
 }
+
+/** "babies white or no", "chicks all barred or not": of the chicks just spoken of. */
+const isOrNot = (tokens: readonly Token[], at: number): boolean =>
+  /^(?:ones |chicks |babies )?or (?:no|not|nah|nope|what)\b/u.test(text(tokens.slice(at + 1, at + 5))) &&
+  tokens.slice(Math.max(0, at - 4), at).some(({ type, word }) => type === 'chick' || young.test(word))
 
 /** "how many will be split": to whatever the parents carry. */
 const isBareSplit = (tokens: readonly Token[], at: number): boolean =>

@@ -52,6 +52,7 @@ export const chatter: readonly string[] =
   avian flu salmonella coccidiosis mareks respiratory sneezing cough limping lame scab swelling bumblefoot prolapse crop
   impacted sour worming wormer lice mite fleas dust bath ointment spray bleeding blood wound injured died dying dead death
   coyote raccoon hawk owl weasel mink stoat badger ferret rat rats snake bobcat eagle predators killed attack attacked
+  skull skulls vault vaulted brain brains dome domed bone bones
   council county city town laws permit permits license zoning ordinance legal illegal allowed noise complaint complaints
   weather mondays lunch dinner recipe recipes cook cooking soup pizza coffee beer football soccer basketball movie music`
     .split(/\s+/u)
