@@ -30,6 +30,35 @@ function ofNamed([first, ...rest]: readonly Bird[], scene: Scene, sex: 'M' | 'F'
   return { ...named, ref: { ...named.ref, genotype: { ...named.ref.genotype, ...first.ref.genotype } } }
 }
 
+const looseParts: ReadonlySet<string> = new Set(['colour', 'gene', 'trait', 'single', 'pure', 'filler'])
+/** A colour by itself behind birds that are named by breed: "..., lighter blue?", "(mum was gold)". */
+const isLoose = ({ saidOf }: Bird): boolean =>
+  saidOf.cross === undefined &&
+  saidOf.carried.length === 0 &&
+  !saidOf.split &&
+  saidOf.lacks.length === 0 &&
+  saidOf.parts.some(({ type }) => type === 'colour') &&
+  saidOf.parts.every(({ type, word }) => looseParts.has(type) && !word.endsWith(' ones'))
+const isByBreed = ({ saidOf }: Bird): boolean => saidOf.parts.some(({ type }) => type === 'breed' || type === 'family')
+
+/** Without the colours that trail behind them; genes told beside such a colour are of the bird before it. */
+function withoutLoose(birds: readonly Bird[]): readonly Bird[] {
+  const last = birds.findLastIndex((bird) => !isLoose(bird))
+  const kept = birds.slice(0, last + 1)
+  const end = kept.at(-1)
+  if (!end || kept.length === birds.length || !kept.some(isByBreed)) return birds
+  const genes = birds.slice(last + 1).find(({ saidOf }) => saidOf.parts.some(({ type }) => type === 'gene'))
+  const genotype = { ...end.ref.genotype, ...genes?.ref.genotype }
+  return genes ? [...kept.slice(0, -1), { ...end, ref: { ...end.ref, genotype } }] : kept
+}
+
+/** "(mum was gold) ... GLW hens": the named ones are told, and genes beside a colour are of the bird before it. */
+const namedFirst = (birds: readonly Bird[]): readonly Bird[] => {
+  const left = withoutLoose(birds)
+  const named = left.filter((bird) => !isLoose(bird))
+  return named.some(isByBreed) ? named : left
+}
+
 /** The birds of one side; where it names only what is to be made, the birds spoken of elsewhere. */
 function side(birds: readonly Bird[], other: readonly Bird[], scene: Scene, sex: 'M' | 'F'): readonly Bird[] {
   const all = [...birds, ...other, ...scene.birds.filter(isSolid)]
@@ -40,7 +69,7 @@ function side(birds: readonly Bird[], other: readonly Bird[], scene: Scene, sex:
       !isMade(bird, [...birds, ...scene.birds.filter(isSolid)]) ||
       (birds.length === 1 && !all.some((one) => one !== bird && !other.includes(one) && !isHybrid(one))),
   )
-  if (real.length > 0) return filled(real, birdsOfSex(scene, sex))
+  if (real.length > 0) return withoutLoose(filled(real, birdsOfSex(scene, sex)))
   return scene.birds.filter((bird) => isSolid(bird) && !isHybrid(bird) && bird.sex !== (sex === 'M' ? 'F' : 'M'))
 }
 
@@ -191,7 +220,7 @@ function implied(scene: Scene, words: readonly string[], tokens: Reading['tokens
       !(breeds && isGenesOnly(bird)) &&
       !(solid.length > 1 && isPronoun(bird)),
   )
-  const of = (sex: 'M' | 'F' | undefined): readonly Bird[] => birds.filter((bird) => bird.sex === sex)
+  const of = (sex: 'M' | 'F' | undefined): readonly Bird[] => namedFirst(birds.filter((bird) => bird.sex === sex))
   const [males, females, open] = [of('M'), of('F'), of(undefined)]
   const pair = (sires: readonly Bird[], dams: readonly Bird[], by: Mating['by']): readonly Pair[] =>
     sires.flatMap((sire) => dams.map((dam) => ({ sire, dam, by })))
