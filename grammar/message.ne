@@ -146,7 +146,7 @@ wanted -> %which bare                 {% wanted.whichBare %}     # which hens
         | %forWhom birds %which bare      {% wanted.forWhich %}      # for my RIR roo which hens
         | %which bare %want           {% wanted.whichWant %}     # which hens should I get
 bare -> sex | %number sex | %line sex | %which sex | %colour sex | %of %my sex | %of %their sex
-link -> %forWhom | %over | %under | %want %forWhom | %over %over | %is %forWhom | %want
+link -> %forWhom | %over | %under | %want %forWhom | %over %over | %over %under | %is %forWhom | %want
 
 # --- hatches told, and turns of a conversation ------------------------------------------------------------------------
 

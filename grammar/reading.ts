@@ -66,6 +66,7 @@ function clausesOf(tokens: readonly Token[]): readonly (readonly Token[])[] {
       isOfEggs(token, tokens[i - 1]) ||
       isOfShell(token, tokens) ||
       isOfShare(tokens, i) ||
+      isChoice(tokens, i) ||
       isDenied(tokens, i) ||
       isOnDay(tokens, i)
     )
@@ -173,6 +174,19 @@ function isOfShare(tokens: readonly Token[], at: number): boolean {
     return isShare(before) || isShare(after) || (after?.word === 'how' && isShare(tokens[at + 2]))
   if (token.type !== 'colour') return false
   return isShare(before) ? !ofBird(after) : isShare(after) && !ofBird(before)
+}
+
+/** "Blue Laced Red Wyandotte, gold or silver": which of the two it is, is asked of the bird before. */
+function isChoice(tokens: readonly Token[], at: number): boolean {
+  const is = (near: Token | undefined, colour: string): boolean => near?.type === 'colour' && near.colour === colour
+  const [before, token, after] = [tokens[at - 1], tokens[at]!, tokens[at + 1]]
+  const pair = (one: Token | undefined, other: Token | undefined): boolean =>
+    (is(one, 'gold') && is(other, 'silver')) || (is(one, 'silver') && is(other, 'gold'))
+  const first = after?.type === 'or' && pair(token, tokens[at + 2])
+  const second = before?.type === 'or' && pair(token, tokens[at - 2])
+  const named = tokens.slice(0, at).some(({ type }) => type === 'breed' || type === 'family')
+  const mated = ['cock', 'hen', 'breed', 'family'].includes(tokens[at + (first ? 3 : 1)]?.type ?? '')
+  return named && !mated && (first || second || (token.type === 'or' && pair(before, after)))
 }
 
 /** "how brown are the eggs": no colour of a bird. */

@@ -74,10 +74,10 @@ const onceEach = (cautions: readonly Caution[]): readonly Caution[] => [
   ...new Map(cautions.map((one) => [one.text, one])).values(),
 ]
 
-/** Asked whether it does harm: what of the mating does, whatever else is asked; or, asked first, that nothing known does. */
+/** Asked whether it does harm, or asked nothing else: what of the mating does; or, asked first, that nothing known does. */
 function harmWords(cautions: readonly Caution[], aspects: readonly Aspect[]): string | undefined {
-  const onlyWhy = aspects.length > 0 && aspects.every((aspect) => aspect === 'why')
-  if (!aspects.includes('welfare') && !onlyWhy) return undefined
+  const nothingElse = aspects.every((aspect) => aspect === 'why')
+  if (!aspects.includes('welfare') && !nothingElse) return undefined
   const found = cautions.find(({ topic }) => topic === 'lethal' || topic === 'welfare')?.text
   const none = 'No harm that I know of comes of this mating: no killer gene and no feather fault is doubled.'
   if (found !== undefined) return fitting(found)
@@ -99,7 +99,7 @@ export function answerCross(question: CrossQuestion): CrossAnswer {
     summaryOf(one, question.aspects, question.shown ?? toldSplit(matings[i]!, one, question.aspects), question.outOf),
   )
   const cautions = onceEach(crossed.flatMap((one, i) => crossCautions(one, matings[i]!, question.aspects)))
-  const harm = harmWords(cautions, question.aspects)
+  const harm = question.shown ? undefined : harmWords(cautions, question.aspects)
   const named = crossed.map((_, i) => `${nameOfBird(matings[i]!.sire)} on ${nameOfBird(matings[i]!.dam)}`)
   const counted = countedSummary(crossed, question.counted ?? [], matings)
   const dropped = question.matings.length - matings.length

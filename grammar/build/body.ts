@@ -88,6 +88,7 @@ function partFits(of: Body, part: Token, named: boolean): boolean {
       return !sexed && (!part.gap || named || has(of, 'gene'))
     case 'colour':
       return !part.gap || !(sexed || named || has(of, 'gene'))
+    case 'trait':
     case 'line':
       return !part.gap || !(sexed || named)
     default:

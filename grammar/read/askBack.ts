@@ -46,11 +46,23 @@ export const readLooksOnly: Reader = (reading) => {
 export const readBareMating: Reader = (reading) => {
   const { scene, tokens } = reading
   const birds = scene.matings.flatMap(({ sires, dams }) => [...sires, ...dams])
+  if (reading.has('inbreeding')) return undefined
   const bare = birds.length > 0 && [...birds, ...scene.birds].every(({ named, ref }) => !named && !ref.cross)
   const only = tokens.every(({ type }) =>
     ['filler', 'cock', 'hen', 'over', 'under', 'my', 'stop', 'cross'].includes(type),
   )
-  return bare && only ? ask(reading, 'birds', []) : undefined
+  const strange = tokens.filter(({ type }) => type === 'unknown').length
+  const apart =
+    birds.length === 0 &&
+    strange > 0 &&
+    strange <= 3 &&
+    tokens.some(({ type }) => type === 'over' || type === 'under') &&
+    (['M', 'F'] as const).every((sex) => scene.birds.some((bird) => bird.sex === sex)) &&
+    scene.birds.every(({ named, ref }) => !named && !ref.cross) &&
+    tokens.every(({ type }) =>
+      ['filler', 'cock', 'hen', 'over', 'under', 'my', 'stop', 'cross', 'unknown'].includes(type),
+    )
+  return (bare && only) || apart ? ask(reading, 'birds', []) : undefined
 }
 
 /** A picture, or words that point at something unseen. */

@@ -135,7 +135,7 @@ const isOfFowl = ({ has, words, asks }: Reading): boolean =>
   (has('define') && words.length <= 5) ||
   ((has('define', 'claim') || asks || has('question')) &&
     words.some((word) =>
-      /^(?:breeds?|chickens?|hens?|roosters?|roos?|cocks?|pullets?|birds?|genes?|chicks?|feathers?|plumage|dominant|recessive)$/u.test(
+      /^(?:breeds?|chickens?|hens?|roosters?|roos?|cocks?|pullets?|birds?|genes?|chicks?|feathers?|plumage|dominant|recessive|splash|lavender|cuckoo|birchen|wheaten|mottled|spangled|laced|pencilled|columbian|frizzle|mauve)$/u.test(
         word,
       ),
     ))

@@ -3,7 +3,8 @@ import { commonOf, numberBefore, type Reader } from './common.ts'
 import { dateIn, daysBefore } from './dates.ts'
 import { hensIn } from './lines.ts'
 import { isPlainTopic } from './topic.ts'
-import { pairsIn } from './pairs.ts'
+import { isToldPair, pairsIn } from './pairs.ts'
+import { shownAsked } from './shownAsked.ts'
 import type { Bird } from '../bird.ts'
 import type { Context } from '../context.ts'
 import type { Reading } from '../reading.ts'
@@ -167,6 +168,7 @@ const isOfDays = (reading: Reading, today: string | undefined): boolean =>
 function topicOf(reading: Reading, today: string | undefined): HatchQuestion['topic'] | undefined {
   const { has, scene } = reading
   const [eggs, pullets] = [eggsIn(reading), numberBefore(reading, isPullet)]
+  if (isToldPair(reading) && shownAsked(pairsIn(reading), reading).length > 0) return undefined
   if ((has('ratio') || (has('howManyHens') && eggs === undefined && reading.tokens.some(isMale))) && !has('sexRatio'))
     return 'ratio'
   if (isRatio(reading) || isOverworked(reading)) return 'ratio'

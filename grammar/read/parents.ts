@@ -159,6 +159,9 @@ function isOfChick({ saidOf }: Bird, { tokens }: Reading): boolean {
 /** "either Dorking or Silkie jumped the fence": one of these is the father. */
 const isEither = ({ words, scene }: Reading): boolean =>
   words.includes('either') && scene.birds.filter(({ named, sex }) => named && sex !== 'F').length > 1
+/** "chick has muffs, mum is EE or RIR": one of these is the parent that is told. */
+const orOther =
+  /\b(mum|mom|mother|dam|hen|dad|father|daddy|sire|roo|cock) (?:is|was|either|could be|must be|might be)\b(?: \w+){1,5} or\b/u
 
 /** Candidates: birds told, by sex; those of no told sex may be either, and count as the sex that is in doubt. */
 function candidates(reading: Reading): { readonly sires: readonly Bird[]; readonly dams: readonly Bird[] } {
@@ -195,6 +198,10 @@ const isToldFather = ({ scene, asks }: Reading): boolean =>
   !asks &&
   scene.told.some(({ who, is, not }) => who.named && !not && is.every(({ named, sex }) => !named && sex !== undefined))
 
+/** Something is said of how the chick looks. */
+const described = (reading: Reading): boolean =>
+  looksIn(reading).length > 0 || reading.tokens.some(({ type }) => type === 'trait')
+
 export const readParents: Reader = (reading) => {
   const { has, tokens } = reading
   const chick = tokens.some(({ type }) => type === 'chick') || has('hatch')
@@ -203,9 +210,10 @@ export const readParents: Reader = (reading) => {
   if (asksWay(reading) && chicksIn(reading).length === 0) return undefined
   const rivals =
     has('photo') && sires.length > 1 && dams.length === 1 && /\b(?:which|who|whose)\b/u.test(reading.words.join(' '))
-  const doubt = has('father') || rivals || (has('hatchedWhat') && (chick || sires.length + dams.length > 0))
-  const described = looksIn(reading).length > 0 || tokens.some(({ type }) => type === 'trait')
-  const several = chick && described && !asksSexes(reading) && sires.length + dams.length > 2 && !isToldPair(reading)
+  const other = chick && described(reading) && orOther.test(reading.words.join(' '))
+  const doubt = has('father') || rivals || other || (has('hatchedWhat') && (chick || sires.length + dams.length > 0))
+  const several =
+    chick && described(reading) && !asksSexes(reading) && sires.length + dams.length > 2 && !isToldPair(reading)
   const whichHen =
     chick &&
     has('outcome') &&
@@ -213,7 +221,7 @@ export const readParents: Reader = (reading) => {
     reading.scene.wanted.some(({ firm, for: birds }) => firm && birds.length === 0)
   const lineUp =
     several ||
-    (chick && described && isEither(reading) && !isToldPair(reading)) ||
+    (chick && described(reading) && isEither(reading) && !isToldPair(reading)) ||
     whichHen ||
     (chick &&
       sires.length > 1 &&

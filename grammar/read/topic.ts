@@ -22,6 +22,22 @@ function ofBird(reading: Reading): Pick<FactQuestion, 'aspects'> {
   return aspects.length > 0 ? { aspects } : {}
 }
 
+/** Rules of two birds that show one and the same thing, by the colour word for it. */
+const ofTwoAlike: Readonly<Record<string, string>> = {
+  'frizzle-x-frizzle': 'frizzle',
+  'tufted-x-tufted': 'tufted',
+  'short-leg-x-short-leg': 'short legged',
+}
+/** "frizzle to frizzle, once?": the rule is about two such birds. */
+function twoAlike({ scene }: Reading, topic: string): Pick<FactQuestion, 'mating'> {
+  const colour = ofTwoAlike[topic]
+  const bird = scene.birds.find(
+    ({ ref, saidOf }) =>
+      ref.breed !== undefined && saidOf.parts.some((part) => part.type === 'colour' && part.colour === colour),
+  )
+  return bird ? { mating: { sire: bird.ref, dam: bird.ref } } : {}
+}
+
 /** Who is put to whom, where one mating is told. */
 function matedIn(reading: Reading): Pick<FactQuestion, 'mating'> {
   const [pair, ...others] = pairsIn(reading)
@@ -38,6 +54,7 @@ export const factOf = (reading: Reading, topic: string, birds: readonly Bird[], 
   kind: 'fact',
   topic,
   birds: refsOf(asksCarried(reading) ? birds.map(asNamed) : birds).slice(0, 6),
+  ...twoAlike(reading, topic),
   ...matedIn(reading),
   ...(locus === undefined ? {} : { locus }),
   ...(topic === 'bird' ? ofBird(reading) : {}),

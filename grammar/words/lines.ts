@@ -3,7 +3,7 @@
 /** Words of a line, parted by commas. */
 export const lineWords = {
   production:
-    'production, prod, production line, production type, production bred, production strain, production quality, commercial, commercial line, commercial type, high production, layer strain, layer line, laying strain, laying line, laying type, egg line, egg strain, layer type, industrial, high laying, heavy laying',
+    'production, prod, production line, production type, production bred, production strain, production quality, commercial, commercial line, commercial type, high production, layer strain, layer line, laying strain, laying line, laying type, egg line, egg strain, layer type, industrial, high laying, heavy laying, egg farm, battery, ex battery, ex bat',
   hatchery:
     'hatchery, hatchery quality, hatchery stock, hatchery line, hatchery type, hatchery strain, hatchery bred, feedstore, feed store, farm store, store bought, mail order, feed store bought, feedstore quality, farm shop, pet quality',
   utility:

@@ -21,7 +21,7 @@ export const nicknames: Readonly<Record<string, string>> = {
   Delaware:
     'del, dels, dela, delas, delaware, delawares, delly, dellies, delawere, dellaware, deleware, delawear, delaware bantam, della wear, della ware, dell aware, dela ware, делавэр',
   'Light Sussex':
-    'ls, lss, lsx, lt sussex, light sussex, lite sussex, lite susex, light susex, light sussexes, lights sussex, sussex light, light suss, light sue sex, sussex licht, sussex herminee, суссекс светлый, суссекс',
+    'ls, lss, lsx, lt sussex, light sussex, lite sussex, lite susex, light susex, light sussexes, lights sussex, sussex light, light suss, light suffolk, light suffolks, light sue sex, sussex licht, sussex herminee, суссекс светлый, суссекс',
   'Speckled Sussex': 'ss, sps, spsx, speckled sussex, speckled susex, speckledy sussex, tricolour sussex',
   'Red Sussex': 'red sussex',
   'Buff Sussex': 'buff sussex',
