@@ -17,6 +17,7 @@ import {
   readVague,
 } from './read/askBack.ts'
 import { readCarrier, readCountedCarrier } from './read/carrier.ts'
+import { readCanHide } from './read/canHide.ts'
 import { readChickCarries } from './read/chickCarries.ts'
 import { readCounted } from './read/counted.ts'
 import { readPurity } from './read/purity.ts'
@@ -141,6 +142,7 @@ const readers: readonly Reader[] = [
   readChickCarries,
   readSplitPair,
   readCountedCarrier,
+  readCanHide,
   readNoiseUnlessMated,
   readBareMating,
   readPhotoBird,
