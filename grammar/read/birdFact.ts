@@ -117,7 +117,8 @@ export const readBirdFact: Reader = (reading) => {
   const locus = locusIn(reading)
   if (reading.words.some((word) => word.startsWith('autosex')) && birds.length > 0 && locus === undefined)
     return factOf(reading, 'autosexing', birds)
-  if (birds.length > 0 && isAboutBird(reading, locus))
+  const isChoice = /\b(?:gold or silver|silver or gold)\b/u.test(reading.words.slice(0, 60).join(' '))
+  if (birds.length > 0 && isAboutBird(reading, locus ?? (isChoice ? 'S' : undefined)))
     return factOf(reading, 'bird', birds, locus ?? colourLocus(reading))
   if (birds.length > 0) return undefined
   const ground = groundIn(reading)

@@ -302,10 +302,21 @@ export const isAdvert = (reading: Reading): boolean => {
   return (has('offTopic') && words.some((word) => word === 'anyone' || word === 'anybody')) || (quiet && sale)
 }
 
+/** "dun vs chocolate, whats the difference": of two colours, and no breed or line is named. */
+const tellsColoursApart = (reading: Reading): boolean => {
+  const birds = comparedIn(reading)
+  return (
+    birds.length > 1 &&
+    reading.words.some((word) => /^(?:difference|differences|diff|differ|different)$/u.test(word)) &&
+    birds.every(({ saidOf }) => saidOf.parts.every(({ type }) => type === 'colour' || type === 'filler'))
+  )
+}
+
 export const readLines: Reader = (reading) => {
   const topic = isAdvert(reading) ? undefined : topicOf(reading)
   if (topic === undefined) return undefined
   const several = comparedIn(reading).length > 1 || reading.tokens.some(({ type }) => type === 'money')
+  if (tellsColoursApart(reading)) return undefined
   const plainly = renews(reading) || seeksOneForBoth(reading)
   if (topic === 'compare' && !plainly && !several && linesNamed(reading).length === 0 && isPlainTopic(reading, 26))
     return undefined
