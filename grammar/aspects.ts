@@ -239,6 +239,9 @@ const asksShade = (tokens: readonly Token[]): boolean =>
   tokens.some(({ type }) => type === 'breed' || type === 'family') &&
   !tokens.some((token) => token.type === 'chick' || ofBody.test(token.word))
 
+/** Whether a cross-bred hen flies hangs on how lively and how heavy she is. */
+const ofFlying = /^(?:fly|flies|flyers?|fliers?|flying)$/u
+
 /** What is asked about. `laying`: layers were asked for; `mated`: birds are put together. */
 export const aspectsOf = (
   tokens: readonly Token[],
@@ -248,6 +251,7 @@ export const aspectsOf = (
     ...spoken(tokens),
     ...(laying ? (['eggs'] as const) : []),
     ...(mated && tokens.some((token, at) => isHowBrown(token, tokens[at - 1], tokens)) ? (['shell'] as const) : []),
+    ...(mated && tokens.some(({ word }) => ofFlying.test(word)) ? (['temper', 'size'] as const) : []),
     ...(asksFirstEgg(tokens) ? (['maturity'] as const) : []),
     ...(asksWhichSex(tokens) ? (['sexing'] as const) : []),
   ])

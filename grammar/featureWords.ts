@@ -21,7 +21,9 @@ export function withComma(token: Token, at: number, all: readonly Token[]): read
     Number.isInteger(token.value) &&
     endsBird.has(all[at - 1]?.type ?? '') &&
     beginsBird.has(all[at + 1]?.type ?? '') &&
-    all.slice(Math.max(0, at - 30), at).some(({ type }) => type === 'over') &&
+    all
+      .slice(Math.max(0, at - 30), at)
+      .some(({ type, word }) => type === 'over' || type === 'forWhom' || word === ':') &&
     all.slice(Math.max(0, at - 30), at).some(({ type }) => type === 'number')
   return parts ? [{ ...spotOnly(token), end: token.at, said: '', word: '', type: 'comma' }, token] : [token]
 }

@@ -36,11 +36,16 @@ export function sexByPronoun(entries: readonly Entry[], tokens: readonly Token[]
       sex === 'M' &&
       /^(?:should|must|ought|would|can|could|be|is)$/u.test(tokens[i - 1]?.word ?? '') &&
       /^be$/u.test(next?.word ?? '')
-    if (several || sought) continue
+    const answered = sex === 'M' && last?.sex === undefined && hasPointed(entries, at) // "a Legbar boy, can my girls (RIR, EE) make chicks with him"
+    if (several || sought || answered) continue
     if (last && last.sex === undefined && hasBreed(last.said) && last.place === 'bird' && last.said.lacks.length === 0)
       last.sex = sex
   }
 }
+
+/** One cock was named before: "he" is that one. */
+const hasPointed = (entries: readonly Entry[], at: number): boolean =>
+  entries.some(({ said, sex }) => said.at < at && sex === 'M' && hasBreed(said))
 
 /** "lavender x chocolate Orpington": the breed is told once, behind both. */
 export const isOfSameBreed = ({ first, second, plain, order }: MatingSaid): boolean =>

@@ -17,7 +17,9 @@ import { apart } from './aside.ts'
 import { isWholeName } from './build/feature.ts'
 import { conceptsIn } from './concepts.ts'
 import { longestSaying, sayingsOf, type Read } from './parse.ts'
+import { daughterOf } from './daughterOf.ts'
 import { withoutPeople } from './people.ts'
+import { soughtOutright } from './needed.ts'
 import { sceneOf, type Scene } from './scene.ts'
 import { shellColours } from './shellColours.ts'
 import { tokensOf } from './tokens.ts'
@@ -367,7 +369,11 @@ export function readingOf(message: string): Reading {
         pairedKind(
           partedParents(
             crossedLines(
-              withoutRejected(secondOf(putOn(ofParents(apart(withoutPeople(amended(shellColours(written)))))))),
+              withoutRejected(
+                secondOf(
+                  putOn(ofParents(apart(soughtOutright(withoutPeople(amended(daughterOf(shellColours(written)))))))),
+                ),
+              ),
             ),
           ),
         ),

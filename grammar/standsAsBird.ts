@@ -50,7 +50,8 @@ export function standsAsBird(words: readonly Word[], from: number, length: numbe
   )
     return true
   const look = (start: number, step: 1 | -1): boolean => {
-    for (let i = start, seen = 0; seen < 3; i += step, seen += 1) {
+    const reach = /^hybrids?$/u.test(words[from]!.word) ? 5 : 3 // "hybrids or a pure utility Sussex"
+    for (let i = start, seen = 0; seen < reach; i += step, seen += 1) {
       const word = words[i]
       if (!word) return false
       if (
@@ -80,7 +81,12 @@ export function standsAsBird(words: readonly Word[], from: number, length: numbe
       if (step === -1 && words[from]!.word === 'man' && /^(?:needs?|want|wants|after)$/u.test(word.word)) return true // "hens need a man"
       if (step === 1 && i === from + length && ofBreeds.test(word.word) && words[from]!.word.length > 4) return true // "buckeye comb?"
       if (step === -1 && i === from - 1 && isAskedOf(words, from, length)) return true
-      if (word.raw.type === 'comma' || word.raw.type === 'and' || word.raw.type === 'open' || word.word === 'or')
+      if (
+        word.raw.type === 'comma' ||
+        word.raw.type === 'and' ||
+        word.raw.type === 'open' ||
+        /^(?:or|vs|versus)$/u.test(word.word)
+      )
         continue
       const found = phraseOver(words, i, step)
       const type = found?.meaning.type

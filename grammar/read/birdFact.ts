@@ -67,11 +67,26 @@ const isBesideUnnamed = (reading: Reading): boolean => {
   )
 }
 
+/** "would he do for the Pekins", "the speckly hen with big red": for one that nobody named. */
+const pointsAtNobody = (reading: Reading): boolean => {
+  const { tokens, scene } = reading
+  const named = tokens.findIndex(({ type }) => type === 'breed' || type === 'family')
+  const front = named < 0 ? [] : tokens.slice(0, named)
+  const pointed =
+    front.some(({ word }) => /^(?:he|him|that one|this one)$/u.test(word)) &&
+    front.some(({ type }) => ['forWhom', 'over', 'under'].includes(type))
+  const byLooks =
+    named < 0 &&
+    tokens.some(({ type }) => type === 'over' || type === 'under') &&
+    scene.birds.filter((bird) => bird.ref.breed !== undefined).length > 1
+  return (pointed && !scene.birds.some(({ sex }) => sex === 'M')) || byLooks
+}
+
 /** Something is asked of the bird itself, not of what to put it to, nor of "that". */
 const isAboutBird = (reading: Reading, locus: string | undefined): boolean => {
   const { has, scene, tokens, words } = reading
   if (scene.aspects.includes('welfare') || (has('outcome') && tokens.some(({ type }) => type === 'colour'))) return true
-  if (isVague(reading) || isHalfACross(reading) || isBesideUnnamed(reading)) return false
+  if (isVague(reading) || isHalfACross(reading) || isBesideUnnamed(reading) || pointsAtNobody(reading)) return false
   if (
     tokens.some(({ type }) => type === 'cross' || type === 'over') &&
     !birdsIn(reading).some(isHybrid) &&

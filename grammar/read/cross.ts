@@ -106,14 +106,16 @@ export function crossOf(pairs: readonly Pair[], reading: Reading, more: readonly
   const outOf = outOfIn(reading)
   const ofShells =
     (birds.every(isOfEggColour) && aspects.length > 0 && aspects.every((one) => one === 'shares')) ||
-    (aspects.includes('shell') && aspects.every(isShareOrShell)) ||
+    (aspects.includes('shell') && (aspects.every(isShareOrShell) || aspects.includes('why'))) ||
     (aspects.includes('shares') &&
       aspects.every(isShareOrShell) &&
       reading.words.some((word) => /^(?:green|greens|olive|olives)$/u.test(word))) || // no hen is green
     (birds.some(({ ref }) => ref.genotype?.['O'] !== undefined) &&
       aspects.length > 0 &&
       aspects.every(isShareOrShell)) ||
-    (aspects.length === 0 && birds.some(({ ref }) => /-egg layer$|from a .* egg$/u.test(ref.breed ?? ''))) ||
+    (aspects.length === 0 &&
+      birds.some(({ ref }) => /-egg layer$|from a .* egg$|^Olive Egger$/u.test(ref.breed ?? ''))) ||
+    (aspects.every((one) => one === 'shares') && asksBlue(birds, reading)) ||
     (birds.some(isOfEggColour) &&
       reading.words.includes('shade') &&
       aspects.every((one) => one === 'chicks' || one === 'shell'))
@@ -125,6 +127,28 @@ export function crossOf(pairs: readonly Pair[], reading: Reading, more: readonly
     ...(shown.length > 0 && !ofShells && outOf !== undefined ? { outOf } : {}),
     ...commonOf(reading, birds, [...pairs.flatMap(maleFirst).slice(0, 2), ...more]),
   }
+}
+
+/** "Legbar x Leghorn hens back to the Legbar, all blue?": of the eggs, where a parent lays blue and no bird is blue in the feather. */
+const asksBlue = (birds: readonly Bird[], { tokens }: Reading): boolean =>
+  tokens.some(
+    ({ word }, at) => word === 'blue' && !tokens.slice(at + 1, at + 3).some(({ type }) => ofBirds.has(type)),
+  ) &&
+  parentsOf(birds.map(({ ref }) => ref)).some((ref) => carries(ref, 'O', 'O')) &&
+  parentsOf(birds.map(({ ref }) => ref)).every((ref) => !carries(ref, 'Bl', 'Bl', 0.5))
+const ofBirds: ReadonlySet<string> = new Set(['breed', 'family', 'colour', 'cock', 'hen', 'chick', 'trait'])
+const parentsOf = (refs: readonly BirdRef[]): readonly BirdRef[] =>
+  refs.flatMap((ref) => (ref.cross ? parentsOf([ref.cross.sire, ref.cross.dam]) : [ref]))
+const carries = ({ breed, genotype }: BirdRef, locus: string, allele: string, least = 0): boolean => {
+  const gene = breedNamed(breed ?? '')?.genes[locus]
+  const told = genotype?.[locus]
+  if (told) return told.includes(allele)
+  if (!gene) return false
+  return gene.kind === 'fixed'
+    ? gene.allele === allele
+    : gene.kind === 'segregates'
+      ? (gene.freq[allele] ?? 0) > least
+      : gene.alleles.includes(allele)
 }
 
 /** "fraction of blue layers", "how many olive": shares of shells. */

@@ -47,6 +47,17 @@ export function hensIn(reading: Reading): number | undefined {
   return count !== undefined && Number.isInteger(count) && count >= 1 && count <= 10_000 ? count : undefined
 }
 
+/** "hybrids vs heritage RIR": "or" stands right beside it. */
+const isWeighed = ({ saidOf }: Bird, { tokens }: Reading): boolean => {
+  const [first, last] = [
+    tokens.findIndex(({ at }) => at >= saidOf.at),
+    tokens.findLastIndex(({ end }) => end <= saidOf.end),
+  ]
+  return [tokens[first - 1], tokens[last + 1]].some((token) =>
+    /^(?:or|vs|versus|v|than|against)$/u.test(token?.word ?? ''),
+  )
+}
+
 /** Lines named without a bird of their own: "heritage or production RIR" is two lines of one breed. */
 function comparedIn(reading: Reading): readonly Bird[] {
   const solid = reading.scene.birds.concat(reading.scene.matings.flatMap(({ sires, dams }) => [...sires, ...dams]))
@@ -56,6 +67,7 @@ function comparedIn(reading: Reading): readonly Bird[] {
       !(isProduct(bird) && bird.ref.breed.endsWith('-egg layer')) && // "most economical blue egg layer": a wish
       !(
         isHybrid(bird) &&
+        !isWeighed(bird, reading) &&
         solid.some((other) => other !== bird && isSolid(other) && !isHybrid(other) && reading.has('lineWord'))
       ),
   )
@@ -196,6 +208,9 @@ export function topicOf(reading: Reading): LinesQuestion['topic'] | undefined {
         reading.words.join(' '),
       ))
   if (hens && !cocks && !mated && isKeep && !has('keepUntil', 'buyOrHatch')) return 'feed-cost'
+  const isPriced = tellsPrice(reading) && pricesIn(reading).prices.feedPerKg !== undefined
+  if (!mated && !cocks && isPriced && comparedIn(reading).length > 1 && reading.words.includes('cheaper'))
+    return 'feed-cost'
   const cheapest = reading.words.some((word) => /^(?:cheapest|economical|efficient)$/u.test(word))
   if (cheapest && !cocks && !mated && !has('buyOrHatch') && comparedIn(reading).length === 0 && asksForLayers(reading))
     return 'compare'
@@ -423,9 +438,17 @@ export function tellingOf(
   }
 }
 
+/** "hybrids or RIR for eggs": the hybrid is one of the birds, and no chicks to be sexed; "Marans with dark egg at 9 euro": of that bird alone. */
+const isOfCompared = (goal: LinesQuestion['goals'][number], reading: Reading): boolean =>
+  comparedIn(reading).length > 1 &&
+  ((goal === 'sexable' && !reading.scene.goals.includes('sexable') && !reading.scene.aspects.includes('sexing')) ||
+    (goal.endsWith('-eggs') && reading.tokens.some(({ type }) => type === 'money')))
+
 /** Where no bird is set beside others, a hen told by her eggs is what is looked for. */
 const goalsSought = (reading: Reading): LinesQuestion['goals'] =>
-  comparedIn(reading).length > 0 ? goalsOf(reading) : [...new Set([...goalsOf(reading), ...goalsNamed(reading.scene)])]
+  comparedIn(reading).length > 0
+    ? goalsOf(reading).filter((goal) => !isOfCompared(goal, reading))
+    : [...new Set([...goalsOf(reading), ...goalsNamed(reading.scene)])]
 
 const linesQuestion = (reading: Reading, topic: LinesQuestion['topic']): LinesQuestion => ({
   kind: 'lines',

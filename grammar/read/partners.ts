@@ -39,8 +39,10 @@ function soughtIn(reading: Reading): Sought | undefined {
     return { own: once(under), wanted: 'F', among: once(birds.filter((bird) => !under.includes(bird))) }
   const sex = seeking.sex ?? sexCalled(reading) ?? sexWanted(seeking.for, birds)
   if (sex === undefined) return undefined
-  const other = birds.filter((bird) => bird.sex === opposite(sex))
-  const open = birds.filter((bird) => bird.sex === undefined)
+  const offered = offeredIn(birds, reading)
+  const isOffered = ({ saidOf }: Bird): boolean => offered.some((one) => one.saidOf.at === saidOf.at)
+  const other = birds.filter((bird) => bird.sex === opposite(sex) && !isOffered(bird))
+  const open = birds.filter((bird) => bird.sex === undefined && !isOffered(bird))
   const later = open.filter((bird) => bird.saidOf.at > seeking.at)
   const own = withoutBareAgain(
     once(
@@ -51,10 +53,29 @@ function soughtIn(reading: Reading): Sought | undefined {
   )
   const among = once([
     ...birds.filter((bird) => bird.sex === sex),
+    ...offered,
     ...(own.some((bird) => bird.sex === undefined) ? [] : open),
   ])
   if (own.length > 0 && !seeking.firm) return isTold ? undefined : weakly(own, sex)
   return own.length > 0 ? { own, wanted: sex, among } : undefined
+}
+
+/** "which roo is better over Barred Rocks, Australorp or RIR": the two with "or" between them, behind the others. */
+function offeredIn(all: readonly Bird[], { tokens }: Reading): readonly Bird[] {
+  const birds = [...new Map(all.map((bird) => [bird.saidOf.at, bird])).values()].filter(
+    ({ saidOf }) => !saidOf.parts.some(({ type }) => type === 'cock' || type === 'hen'),
+  )
+  const either = birds.findIndex(({ saidOf }, at) => {
+    const next = birds[at + 1]
+    const between = tokens.filter((token) => next !== undefined && token.at >= saidOf.end && token.at < next.saidOf.at)
+    return (
+      at > 0 &&
+      between.length > 0 &&
+      between.every(({ type }) => type === 'or' || type === 'filler') &&
+      between.some(({ type }) => type === 'or')
+    )
+  })
+  return either < 0 ? [] : birds.slice(either, either + 2)
 }
 
 /** "hens for an Ixworth cock to make a meat bird": what is to come of it. */
@@ -121,6 +142,15 @@ function forWishes({ scene, tokens, has }: Reading): Sought | undefined {
     : undefined
 }
 
+/** "good temper", "blue eggs": behind "with", what the mate is to have. */
+const isWish = (tokens: readonly Token[], at: number): boolean => {
+  const rest = tokens.slice(at, at + 4)
+  return (
+    rest.some(({ type }) => type === 'aspect' || type === 'goal') &&
+    rest.every(({ type }) => type !== 'breed' && type !== 'family')
+  )
+}
+
 /** "3 Barred Rocks, 2 Delawares. one rooster for all?", "Jersey Giant hens. sire?": birds of his own, and a lone word for the mate. */
 function oneCockFor({ scene, tokens, words, has }: Reading): Sought | undefined {
   const own = scene.birds.filter((bird) => isSolid(bird) && !isProduct(bird))
@@ -135,6 +165,7 @@ function oneCockFor({ scene, tokens, words, has }: Reading): Sought | undefined 
       after?.type === 'stop'
         ? after.asks
         : /^(?:that|who|to|which)$/u.test(after?.word ?? '') ||
+          (after?.type === 'over' && /^(?:w|with)$/u.test(after.word) && isWish(tokens, i + 2)) || // "hens w good temper"
           /^(?:recommend\w*|suggest\w*|ideas?|options?|recs?|wanted|needed|advice|choices?)(?: for)?$/u.test(
             after?.word ?? '',
           )
