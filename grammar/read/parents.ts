@@ -166,7 +166,11 @@ const orOther =
 /** Candidates: birds told, by sex; those of no told sex may be either, and count as the sex that is in doubt. */
 function candidates(reading: Reading): { readonly sires: readonly Bird[]; readonly dams: readonly Bird[] } {
   const { scene } = reading
-  const mated = { sires: scene.matings.flatMap(({ sires }) => sires), dams: scene.matings.flatMap(({ dams }) => dams) }
+  const rivals = reading.has('father') && scene.birds.some(({ sex, named }) => named && sex === 'M')
+  const mated = {
+    sires: scene.matings.flatMap(({ sires }) => sires).filter((bird) => !rivals || !isChickItself(bird, reading)),
+    dams: scene.matings.flatMap(({ dams }) => dams),
+  }
   const solid = scene.birds.filter(
     (bird) => (isSolid(bird) || (bird.sex !== undefined && bird.named)) && !isChickItself(bird, reading),
   )
