@@ -166,7 +166,7 @@ const orOther =
 /** Candidates: birds told, by sex; those of no told sex may be either, and count as the sex that is in doubt. */
 function candidates(reading: Reading): { readonly sires: readonly Bird[]; readonly dams: readonly Bird[] } {
   const { scene } = reading
-  const rivals = reading.has('father') && scene.birds.some(({ sex, named }) => named && sex === 'M')
+  const rivals = scene.birds.some(({ sex, named }) => named && sex === 'M')
   const mated = {
     sires: scene.matings.flatMap(({ sires }) => sires).filter((bird) => !rivals || !isChickItself(bird, reading)),
     dams: scene.matings.flatMap(({ dams }) => dams),
