@@ -3,7 +3,7 @@ import { birdOf } from './bird.ts'
 import { askedAgain } from './follow/asked.ts'
 import { changed, corrected, lineChanged, reversed } from './follow/birds.ts'
 import { crossAgain, lasting, restated } from './follow/cross.ts'
-import { mateSought, matesOffered, offersMates } from './follow/mates.ts'
+import { mateSought, matesOffered, offersMates, othersSought } from './follow/mates.ts'
 import { nextGeneration, youngMated } from './follow/young.ts'
 import { hatchAgain, hatchOfCross, linesAgain, moneyOf } from './follow/money.ts'
 import { aspectsOf, commonOf, goalsOf, isSolid, numberBefore } from './read/common.ts'
@@ -44,6 +44,8 @@ function onOthers(base: Question, reading: Reading, context: Context): Question 
   const birds = reading.scene.birds.filter(isSolid)
   switch (base.kind) {
     case 'partners': {
+      const others = othersSought(base, reading)
+      if (others) return others
       const about = reading.scene.changes
         .filter(({ how }) => how === 'about')
         .flatMap(({ birds: group }) => group.map((said) => birdOf(said)))

@@ -89,13 +89,18 @@ const readFaintTopicOrBreed: Reader = (reading, context) => {
 const readDangling: Reader = (reading) => (isDangling(reading) ? readContextMissing(reading) : undefined)
 const isDangling = (reading: Reading): boolean => {
   const { scene, has, words, tokens } = reading
-  const leaning = scene.changes.length > 0 || has('sure', 'plain', 'nextGeneration')
+  const text = words.join(' ')
+  const pointing =
+    /\b(?:it|that|they|them|those)\b.*\b(?:too|also|as well|then|though|tho|again)$/u.test(text) &&
+    tokens.some(({ type }) => type === 'hen' || type === 'cock' || type === 'kin' || type === 'chick')
+  const leaning = scene.changes.length > 0 || pointing || has('sure', 'plain', 'nextGeneration')
   const strange = tokens.filter(({ type }) => type === 'unknown').length
   const owned = tokens.some(({ type }) => type === 'my') && tokens.some(({ type }) => type === 'hen' || type === 'cock')
   const others =
     words.some((word) => /^(?:your|yall|anyone|everyone|anybody|everybody|folks|guys)$/u.test(word)) ||
     /\bdo (?:you|u|ya)\b/u.test(words.join(' '))
-  const asking = reading.asks || has('question') || scene.changes.length > 0
+  const opens = /^(?:and |so |but |ok )?(?:do|does|is|are|can|will|would|could)\b/u.test(text)
+  const asking = reading.asks || (pointing && opens) || has('question') || scene.changes.length > 0
   return (
     !others &&
     asking &&

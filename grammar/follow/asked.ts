@@ -26,7 +26,7 @@ export function askedAgain(base: CrossQuestion, reading: Reading): CrossQuestion
 }
 
 /** "so the red ones are girls": the colour tells the sex. */
-const asksSexOf = ({ words }: Reading): boolean =>
+export const asksSexOf = ({ words }: Reading): boolean =>
   /\bones? (?:(?:are|r|is|be|all|the|always) )*(?:girls?|boys?|hens?|pullets?|cockerels?|roos?|males?|females?)\b/u.test(
     words.join(' '),
   )

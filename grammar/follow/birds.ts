@@ -6,7 +6,7 @@ import { aspectsOf, isSolid } from '../read/common.ts'
 import { isNamed } from '../saying.ts'
 import { familyOf } from '../variety.ts'
 import { lineSought } from '../words/lines.ts'
-import { areChicksAsked } from './asked.ts'
+import { areChicksAsked, asksSexOf } from './asked.ts'
 import { crossAgain, inPlace, lasting, withBird } from './cross.ts'
 import type { BirdRef, CrossQuestion } from '../../core/question.ts'
 import type { Sex } from '../../core/vocabulary.ts'
@@ -83,6 +83,7 @@ export function lineChanged(base: CrossQuestion, reading: Reading): CrossQuestio
 /** "no, the roo is the Sussex": the birds change places, or a new one comes in. */
 export function corrected(base: CrossQuestion, reading: Reading): CrossQuestion | undefined {
   const [mating] = base.matings
+  if (asksSexOf(reading)) return undefined // of the chicks
   for (const { who, is } of reading.scene.told) {
     const part = who.sex
     const [first] = is

@@ -1,7 +1,8 @@
 // grammar/follow/mates.ts: a mate is sought for a bird of the cross before, or one is offered for the bird that sought one.
 import { aspectsOf, commonOf, goalsOf, isSolid } from '../read/common.ts'
+import { breeds } from '../../core/breeds.ts'
 import { restated } from './cross.ts'
-import type { CrossQuestion, Question } from '../../core/question.ts'
+import type { BirdRef, CrossQuestion, Question } from '../../core/question.ts'
 import type { Bird } from '../bird.ts'
 import type { Reading } from '../reading.ts'
 import type { Mating } from './cross.ts'
@@ -41,6 +42,28 @@ export function offersMates(birds: readonly Bird[], base: Partners, { words, tok
     birds.every(({ sex }) => sex === base.wanted || (sex === undefined && has)) &&
     !tokens.some(({ type }) => type === 'forWhom')
   )
+}
+
+/** "I'd rather not have a red, anything else": another mate than those of that breed or colour. */
+export function othersSought(base: Partners, { tokens, words }: Reading): Partners | undefined {
+  const text = words.join(' ')
+  const at = tokens.findIndex(({ type, word }) => type === 'not' || /^(?:but|except|besides|without|hate)$/u.test(word))
+  const seeks = /\b(?:else|other|others|another|different|alternatives?|instead)\b/u.test(text)
+  if (at < 0 || !seeks || tokens.some(({ type }) => type === 'over' || type === 'under')) return undefined
+  const refused = tokens.slice(at, at + 8).flatMap((token) => {
+    if (token.type === 'breed') return token.names.slice(0, 1)
+    const named = (name: string): boolean =>
+      token.type === 'colour' && name.toLowerCase().split(' ').includes(token.colour)
+    return breeds.flatMap(({ name, family, colour }) =>
+      (token.type === 'family' && family === token.family) ||
+      named(name) ||
+      (token.type === 'colour' && colour === token.colour)
+        ? [name]
+        : [],
+    )
+  })
+  const besides = [...(base.besides ?? []), ...refused.map((breed): BirdRef => ({ breed }))]
+  return refused.length > 0 ? { ...base, besides } : undefined
 }
 
 export function matesOffered(birds: readonly Bird[], base: Partners, reading: Reading): Question {

@@ -40,8 +40,15 @@ export function nextGeneration(base: CrossQuestion, reading: Reading): CrossQues
   const matings = base.matings
     .slice(0, 2)
     .map((mating) => (back ? backTo(mother ? 'F' : 'M', mating) : bredTogether(mating)))
-  return crossAgain(base, matings, aspectsOf(reading), reading)
+  const asked = aspectsOf(reading)
+  return crossAgain(base, matings, asked.length > 0 ? asked : shells(base), reading)
 }
+
+/** "olive?" before: what was asked of the shells is meant of the next generation too. */
+const shells = (base: CrossQuestion): CrossQuestion['aspects'] => lasting(base).filter((aspect) => aspect === 'shell')
+
+/** "the girls from that". */
+const ofThat = /\b(?:from|out of|of) (?:that|this|those|them|it|there)\b/u
 
 /** "then breed the daughters to a Welsummer": the young of the cross before, put to another bird. */
 export function youngMated(base: Question | undefined, reading: Reading): CrossQuestion | undefined {
@@ -51,7 +58,13 @@ export function youngMated(base: Question | undefined, reading: Reading): CrossQ
   const [dam] = pair?.dams ?? []
   if (base?.kind !== 'cross' || !mating || !sire || !dam || others.length > 0) return undefined
   const isYoung = ({ named, ref, saidOf }: typeof sire): boolean =>
-    !named && !ref.cross && saidOf.parts.some((part) => part.type === 'kin' && /daughter|son/u.test(part.kin))
+    !named &&
+    !ref.cross &&
+    saidOf.parts.some(
+      (part) =>
+        (part.type === 'kin' && /daughter|son/u.test(part.kin)) ||
+        ((part.type === 'hen' || part.type === 'cock') && !part.parent && ofThat.test(reading.words.join(' '))),
+    )
   const [youngSire, youngDam] = [isYoung(sire), isYoung(dam)]
   const mate = youngSire ? dam : sire
   if (youngSire === youngDam || !isSolid(mate)) return undefined
