@@ -33,6 +33,7 @@ export const Caution = z.strictObject({
     'by-laws',
     'health',
     'inbreeding',
+    'size',
     'strains',
   ]),
   text: z.string(),

@@ -93,6 +93,8 @@ export const Feature = z.enum([
   'sex-signs',
   'make-up',
   'hidden',
+  'looks',
+  'sex-linked',
 ])
 export type Feature = z.infer<typeof Feature>
 

@@ -1,4 +1,5 @@
 // grammar/aside.ts: what is told of a bird in an aside, between commas or behind "he told me he is", put right behind the bird.
+import { parentTold } from './parentTold.ts'
 import type { Token } from './token.ts'
 
 const ofName: ReadonlySet<string> = new Set(['breed', 'family', 'colour', 'line'])
@@ -177,4 +178,4 @@ const partedTold = (tokens: readonly Token[]): readonly Token[] =>
 
 /** The tokens with every aside put behind its bird. */
 export const apart = (tokens: readonly Token[]): readonly Token[] =>
-  partedTold(apposed(beforeGenes(hearsay(ofStock(withoutClause(unbracketed(joinedByAn(tokens))))))))
+  partedTold(apposed(beforeGenes(hearsay(ofStock(withoutClause(unbracketed(joinedByAn(parentTold(tokens)))))))))

@@ -26,7 +26,15 @@ import { readAdvert, readCourtesy, readIllnessLast, readIllnessOrLaw, readOffTop
 import { readPhotoBird } from './read/photoFact.ts'
 import { readBirdFact } from './read/birdFact.ts'
 import { readFeature } from './read/featureFact.ts'
-import { readAutosomal, readBasket, readCarrying, readHiding, readLavenderFeather, readShell } from './read/geneFact.ts'
+import {
+  readAutosomal,
+  readBasket,
+  readCarrying,
+  readGeneAsked,
+  readHiding,
+  readLavenderFeather,
+  readShell,
+} from './read/geneFact.ts'
 import {
   readBothHarmed,
   readKin,
@@ -39,7 +47,7 @@ import {
   readWhichParent,
 } from './read/matedFact.ts'
 import { readHalves, readFirstCross, readMisread, readPureSexing, readSexing, readSexLuck } from './read/sexingFact.ts'
-import { readFaintTopic, readHearsay, readTopic } from './read/topic.ts'
+import { readBelief, readFaintTopic, readHearsay, readTopic } from './read/topic.ts'
 import { readHatch } from './read/hatch.ts'
 import { readBestBreed, readLines, readStrategy, readWishes } from './read/lines.ts'
 import { readKeptYoung } from './read/keptYoung.ts'
@@ -154,6 +162,8 @@ const readers: readonly Reader[] = [
   readWhichSire,
   readIllnessOrLaw,
   readHearsayUnlessMated,
+  readGeneAsked,
+  readBelief,
   readHatch,
   readKeptYoung,
   readHalves,

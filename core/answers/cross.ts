@@ -78,7 +78,10 @@ const onceEach = (cautions: readonly Caution[]): readonly Caution[] => [
 function harmWords(cautions: readonly Caution[], aspects: readonly Aspect[]): string | undefined {
   const nothingElse = aspects.every((aspect) => aspect === 'why')
   if (!aspects.includes('welfare') && !nothingElse) return undefined
-  const found = cautions.find(({ topic }) => topic === 'lethal' || topic === 'welfare')?.text
+  const isAsked = aspects.includes('welfare')
+  const found = cautions.find(
+    ({ topic }) => topic === 'lethal' || topic === 'welfare' || (topic === 'size' && isAsked),
+  )?.text
   const none = 'No harm that I know of comes of this mating: no killer gene and no feather fault is doubled.'
   if (found !== undefined) return fitting(found)
   return aspects[0] === 'welfare' ? fitting(none) : undefined

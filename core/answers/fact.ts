@@ -9,7 +9,7 @@ import { featureOf, locusOfFeature } from './fact/feature.ts'
 import { flockCount, flockLines } from './fact/flock.ts'
 import { isBarred } from './fact/youngSex.ts'
 import { linked } from './fact/linked.ts'
-import { isLocus, ofLocus, topicOfLocus } from './fact/locus.ts'
+import { askedOfLocus, isLocus, ofLocus, topicOfLocus } from './fact/locus.ts'
 import { assumptionWords, birdsOf, fitting, longest, uniqueSources } from './parts.ts'
 
 type Found = Pick<FactAnswer, 'about' | 'certainty' | 'verdict'> & {
@@ -98,12 +98,18 @@ function fromLocus(question: FactQuestion): Found | undefined {
   if (!isLocus(question.locus)) return undefined
   const record = topicOfLocus(question.locus)
   const own = ofLocus(question.locus)
+  const asked = askedOfLocus(question.locus, question.features ?? [])
   const entry = entriesOf(question.birds).find(({ breed }) => breed.type !== 'described')
   const ofIt = entry ? ofBird(entry.breed, entry.bird, question.locus).says.slice(0, 1) : []
   return {
     ...(record ? fromTopic(record) : { certainty: 'usual', verdict: 'not asked' }),
     about: loci[question.locus].name,
-    says: [...ofIt, ...(ofIt.length > 0 ? plainly(record?.says ?? []) : (record?.says ?? [])), ...own],
+    says: [
+      ...asked,
+      ...ofIt,
+      ...(asked.length + ofIt.length > 0 ? plainly(record?.says ?? []) : (record?.says ?? [])),
+      ...own,
+    ],
     sources: [...(record?.sources ?? []), ...loci[question.locus].sources],
   }
 }

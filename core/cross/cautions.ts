@@ -52,7 +52,8 @@ const toldHarm = ({ sire, dam }: Mating): readonly Caution[] =>
 /** At most one beside what was told of both, or all of them where welfare is what was asked. */
 export function crossCautions(crossed: Crossed, mating: Mating, aspects: readonly Aspect[]): readonly Caution[] {
   const ids = due(crossed, mating)
-  if (aspects.includes('welfare')) return cautionsFor(ids)
   const told = toldHarm(mating)
+  if (aspects.includes('welfare'))
+    return [...told, ...cautionsFor(ids).filter(({ text }) => !told.some((one) => one.text === text))]
   return [...told, ...cautionFor(ids).filter(({ text }) => !told.some((one) => one.text === text))]
 }

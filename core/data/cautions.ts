@@ -47,13 +47,13 @@ export const cautions = {
     sources: [{ ref: 'a French breed club of the Araucana, page on taillessness', status: 'read' }],
   },
   heavyCock: {
-    topic: 'welfare',
+    topic: 'size',
     weight: 4,
     text: 'He weighs twice the hen or more and can tear her back: watch her, saddle her, rest her from him; keep him off bantams.',
     sources: [practice],
   },
   smallCock: {
-    topic: 'welfare',
+    topic: 'size',
     weight: 1,
     text: 'The cock is much smaller than the hens: no harm to them, but fewer eggs may be fertile where he cannot reach well.',
     sources: [practice],

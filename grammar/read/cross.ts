@@ -111,7 +111,7 @@ export function crossOf(pairs: readonly Pair[], reading: Reading, more: readonly
       aspects.every(isShareOrShell) &&
       reading.words.some((word) => /^(?:green|greens|olive|olives)$/u.test(word))) || // no hen is green
     (birds.some(({ ref }) => ref.genotype?.['O'] !== undefined) &&
-      aspects.length > 0 &&
+      (aspects.length > 0 || reading.words.some((word) => /^(?:blue|blues)$/u.test(word))) &&
       aspects.every(isShareOrShell)) ||
     (aspects.length === 0 &&
       birds.some(({ ref }) => /-egg layer$|from a .* egg$|^Olive Egger$/u.test(ref.breed ?? ''))) ||

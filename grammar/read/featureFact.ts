@@ -48,6 +48,10 @@ const said: readonly (readonly [Feature, RegExp])[] = [
     /\b(?:what|which|whats)\b(?!.*\b(?:eggs?|shells?|lays?|layers?)\b).*\bmakes?\b.*\b(?:colou?r(?:ed)?|pattern|look|that way)\b|\b(?:what|which|whats)(?: are)?(?: the)? (?:colou?r )?genes\b.*\b(?:makes?|made|behind|has|have|got|does|do|is|are|in)\b|\bwhy (?:is|are) .*\b(?:that|this|such a) colou?r\b/u,
   ],
   [
+    'looks',
+    /\b(?:what|which|whats)(?: the)? colou?rs? (?:is|are|does|do|would|should|of)\b(?!.*\b(?:eggs?|shells?|lays?|legs?|shanks?|skin|lobes?|eyes?|down|chicks?)\b)|\b(?:what|how) (?:does|do|should|would) .*\blooks?(?: like)?\b|\bwhats? .*\blook like\b|^describe\b/u,
+  ],
+  [
     'hidden',
     /\bhid(?:e|es|ing|den)\b.*\b(?:recessives?|anything|something|genes?|colou?rs?)\b|\b(?:anything|any|what|which) (?:recessives?|hidden)\b|\brecessives? (?:hidden|hiding|do|does|in)\b/u,
   ],

@@ -156,3 +156,29 @@ export const readHiding: Reader = (reading) => {
   }
   return undefined
 }
+
+const asksLethal = /\b(?:lethals?|deadly|kills?|killer|fatal|dies?|deaths?)\b/u
+const asksOnZ = /\b(?:sex[ -]?link(?:ed)?|autosomal|on the z|z linked)\b/u
+
+/** "is lavender sex linked", "does naked neck kill the chicks if doubled": asked of one gene, and of no mating. */
+export const readGeneAsked: Reader = (reading) => {
+  const { tokens, words, scene } = reading
+  const breeds = birdsIn(reading).filter(({ ref }) => !/ bird$|^(?:Naked Neck|Frizzle)$/u.test(ref.breed ?? ''))
+  const isWithin = words.includes('in') // "sex linked in Orpingtons"
+  if ((breeds.length > 0 && !isWithin) || isToldPair(reading) || scene.matings.length > 0 || words.length > 12)
+    return undefined
+  const [id, ...others] = traitsIn(
+    tokens.filter(({ type }) => type === 'colour' || type === 'trait' || (type === 'breed' && !isWithin)),
+  )
+  const trait = traits[id ?? '']
+  if (trait === undefined || others.length > 0) return undefined
+  const said = words.join(' ')
+  const features = [
+    ...(asksLethal.test(said) ? (['lethal'] as const) : []),
+    ...(asksOnZ.test(said) ? (['sex-linked'] as const) : []),
+  ]
+  const asked = /^(?:is|are|does|do|can|will|so)\b/u.test(said)
+  return features.length > 0 && asked && !/\bchicks?\b.*\bsex/u.test(said)
+    ? { ...factOf(reading, 'locus', breeds, trait.locus), features }
+    : undefined
+}

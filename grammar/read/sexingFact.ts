@@ -3,7 +3,7 @@ import { breedNamed } from '../../core/breeds.ts'
 import { commonOf, isHybrid } from './common.ts'
 import { isToldPair, pairsIn } from './pairs.ts'
 import { birdsIn, factOf, mostLetters } from './topic.ts'
-import type { CrossQuestion } from '../../core/question.ts'
+import type { CrossQuestion, Question } from '../../core/question.ts'
 import type { Bird } from '../bird.ts'
 import type { Reading } from '../reading.ts'
 import type { Reader } from './common.ts'
@@ -85,12 +85,16 @@ export const readHalves: Reader = (reading) => {
 export const readSexing: Reader = (reading) => {
   const { scene, tokens, words } = reading
   const both = tokens.some(({ type }) => type === 'cock') && tokens.some(({ type }) => type === 'hen')
-  const when = words.some((word) => /^(?:when|age|weeks?|wks?|old)$/u.test(word))
+  const when =
+    words.some((word) => /^(?:when|age|weeks?|wks?|old)$/u.test(word)) &&
+    !/^(?:what|whats) happens? when\b/u.test(words.join(' '))
   if (both && when && !isToldPair(reading) && scene.aspects.length === 0)
     return factOf(reading, 'later-signs', birdsIn(reading))
   const combs =
     scene.aspects.includes('comb') && tokens.some(({ type }) => type === 'cock' || type === 'hen' || type === 'chick')
-  if (combs && words.length >= 4 && !isToldPair(reading)) return factOf(reading, 'later-signs', birdsIn(reading))
+  const laying = scene.aspects.includes('eggs') || scene.goals.includes('eggs') // "floppy combs lay more"
+  if (combs && !laying && words.length >= 4 && !isToldPair(reading))
+    return factOf(reading, 'later-signs', birdsIn(reading))
   const sign = words.some((word) => /^(?:head|comb|stance|legs?|posture|shape|tail|wing|wings|beak|eyes?)$/u.test(word))
   const sexed = tokens.some(({ type }) => type === 'cock' || type === 'hen')
   if (sign && sexed && reading.has('claim') && birdsIn(reading).length === 0 && !isToldPair(reading))
@@ -123,7 +127,7 @@ const nameAt = ({ parts, at }: Bird['saidOf']): number =>
   parts.find(({ type }) => type === 'breed' || type === 'family')?.at ?? at
 
 /** "can you sex Barnevelder chicks", "are Legbars autosexing": the breed mated to itself. */
-export const readPureSexing: Reader = (reading): CrossQuestion | undefined => {
+export const readPureSexing: Reader = (reading): Question | undefined => {
   const { scene, words } = reading
   const [bird, ...others] = birdsIn(reading).filter((one, at) => at === 0 || !isLikened(one, reading))
   const autosexing = words.some((word) => word.startsWith('autosex'))
@@ -140,15 +144,16 @@ export const readPureSexing: Reader = (reading): CrossQuestion | undefined => {
     bird.ref.cross !== undefined ||
     breedNamed(bird.ref.breed ?? '')?.family === 'described' ||
     !(scene.aspects.includes('sexing') || autosexing) ||
-    older ||
     isToldPair(reading) ||
     scene.wanted.length > 0 ||
     (reading.has('photo') && !young) ||
     reading.has('trueBreeding') ||
-    !(reading.asks || reading.has('question', 'claim'))
+    !(reading.asks || reading.has('question', 'claim') || words.length <= 8)
   )
     return undefined
   const { asWritten: _, ...ref } = bird.ref
+  if (older)
+    return { kind: 'fact', topic: 'later-signs', birds: [ref], features: ['sex-signs'], ...commonOf(reading, [bird]) }
   return {
     kind: 'cross',
     matings: [{ sire: ref, dam: ref }],

@@ -1,5 +1,5 @@
 // grammar/read/topic.ts: the record of core/topics.ts that the words point to, and the question made of it.
-import { topicsIn } from '../../core/topics.ts'
+import { topicNamed, topicsIn } from '../../core/topics.ts'
 import { aspectsOf, commonOf, isSolid, refsOf } from './common.ts'
 import { isForebear, pairsIn } from './pairs.ts'
 import type { FactQuestion } from '../../core/question.ts'
@@ -109,6 +109,25 @@ export const isOtherBusiness = (reading: Reading): boolean =>
 export const readTopic: Reader = (reading) => {
   const topic = topicOf(reading, surely)
   return topic === undefined || isOtherBusiness(reading) ? undefined : factOf(reading, topic, birdsIn(reading))
+}
+
+const plainBelief = 26
+
+/** A belief of which nearly every word is there: "can cold eggs make more roosters" is no search for a cold yard. */
+export const readBelief: Reader = (reading) => {
+  const { scene, tokens } = reading
+  const id = topicOf(reading, plainBelief)
+  const verdict = id === undefined ? undefined : topicNamed(id)?.verdict
+  const isOther =
+    scene.matings.length > 0 ||
+    scene.wanted.some(({ firm }) => firm) ||
+    scene.tallies.length > 0 ||
+    pairsIn(reading).length > 0 ||
+    tokens.some(({ type }) => ['number', 'kin', 'carries', 'split'].includes(type)) ||
+    reading.has('father', 'photo', 'carry')
+  return id !== undefined && (verdict === 'false' || verdict === 'true') && !isOther
+    ? factOf(reading, id, birdsIn(reading))
+    : undefined
 }
 
 /** Hearsay is answered as such, whatever else it is about. */

@@ -40,6 +40,22 @@ test.each([
   ['which breeds made the Buckeye', /what it was made from the catalogue does not know/u],
   ['is a Sultan crested', /has a crest/u],
   ['what does a Serama weigh', /^Serama: cocks roughly/u],
+  ['what colour is a vorwerk hen', /golden buff body with solid black head/u],
+  ['is lavender sex linked', /^Not sex-linked/u],
+  ['is barring autosomal', /^Sex-linked: barring sits on the Z/u],
+  ['does naked neck kill the chicks if doubled', /^No: .*naked neck kill no chick/u],
+  ['is frizzle lethal in Cochins', /^No: frizzle kills no chick/u],
+  ['are ear tufts lethal', /^Yes: two copies of ear tufts kill/u],
+  ['what does split mean', /^A bird split to a colour has one unseen copy/u],
+  ['when will buff orp chicks show roo or hen', /about six weeks/u],
+  ['which has to be the silver one', /^The hen/u],
+  ['can cold eggs make more roosters', /^No: temperature/u],
+  ['can you sex eggs by candling', /^No: neither shape/u],
+  ['black hens lay black eggs right', /^No: feather colour/u],
+  ['scots dumpy x scots dumpy chicks', /^Both birds short-legged/u],
+  ['rumpless araucana pair any problem', /^Both birds rumpless/u],
+  ['ee roo O/o and p/p straight comb on my leghorns. blue?', /^Daughters: half blue/u],
+  ['black orp roo out of a lavender hen over lavender orp hens', /^Half black, half lavender/u],
 ])('%s', (text, first) => {
   expect(summaryOf(text)).toMatch(first)
 })

@@ -6,6 +6,7 @@ import { youngSex } from './youngSex.ts'
 import { oneLocus, skin } from './form.ts'
 import { ground } from './genes.ts'
 import { isLocus } from './locus.ts'
+import { looksOf } from './looks.ts'
 import { hiddenIn, madeOf } from './makeUp.ts'
 import { andList, nameOf, share, sharesIn } from './shares.ts'
 import { colourWords, formWords } from './words.ts'
@@ -146,6 +147,8 @@ const copies: Said = (breed, line, locus = 'S') => {
     : `${breed.name}: cock and hen alike have two copies of ${name}.`
 }
 
+const oneLocusOf: Said = (breed, line, locus = 'S') => oneLocus(breed, locus, line)
+
 const sentences: Readonly<Record<Exclude<Feature, Form>, Said>> = {
   skin: skins,
   lobes,
@@ -160,6 +163,8 @@ const sentences: Readonly<Record<Exclude<Feature, Form>, Said>> = {
   'sex-signs': youngSex,
   'make-up': madeOf,
   hidden: hiddenIn,
+  looks: looksOf,
+  'sex-linked': oneLocusOf,
 }
 
 /** The locus of which more can be told. */
