@@ -14,6 +14,7 @@ import {
   readNoise,
   readPhoto,
   readPhotoSex,
+  readPointing,
   readVague,
 } from './read/askBack.ts'
 import { readCarrier, readCountedCarrier } from './read/carrier.ts'
@@ -213,6 +214,7 @@ const readers: readonly Reader[] = [
   readAdvert,
   readMissing,
   readVague,
+  readPointing,
   readIllnessLast,
   readOffTopic,
 ]

@@ -1,4 +1,5 @@
 // grammar/follow/mates.ts: a mate is sought for a bird of the cross before, or one is offered for the bird that sought one.
+import { shownAsked } from '../read/shownAsked.ts'
 import { aspectsOf, commonOf, goalsOf, isSolid } from '../read/common.ts'
 import { breeds } from '../../core/breeds.ts'
 import { restated } from './cross.ts'
@@ -13,6 +14,7 @@ export function mateSought(base: CrossQuestion, reading: Reading): Question | un
     ({ firm, sex, for: birds }) => firm && sex !== undefined && birds.length === 0,
   )
   const [mating] = base.matings
+  if (shownAsked([], reading).length > 0) return undefined // "any chocolate boys": of the chicks
   if (
     !sought?.sex ||
     !mating ||

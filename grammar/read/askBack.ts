@@ -145,6 +145,37 @@ export const readVague: Reader = (reading) => {
   return pointing || joined || asked ? ask(reading, 'birds', []) : undefined
 }
 
+const mates = /\b(?:put|keep|use|match|mate|pair|breed|cross|run|do|work|go|suit|good)\b/u
+/** "is he a good match for her", "can I put him with them or not", "which of the two boys do I keep": of birds that nobody named. */
+export const readPointing: Reader = (reading) => {
+  const { tokens, words, has, scene } = reading
+  const text = words.join(' ')
+  if (
+    words.length > 10 ||
+    has('offTopic', 'health', 'law', 'photo') ||
+    tokens.some(({ type }) => type === 'breed' || type === 'family' || type === 'gene')
+  )
+    return undefined
+  const pointed = tokens.filter(
+    ({ type, word }) =>
+      type === 'cock' ||
+      type === 'hen' ||
+      type === 'colour' ||
+      /^(?:he|she|him|her|them|they|one|ones|it|that one|this one)$/u.test(word),
+  )
+  const asked =
+    reading.asks ||
+    has('question') ||
+    /^(?:is|are|can|could|should|would|will|do|does|which|what|who|may)\b/u.test(text)
+  const strange = tokens.filter(({ type }) => type === 'unknown').length
+  const mating =
+    mates.test(text) &&
+    (pointed.length > 1 || /\bwould (?:the|that|this) \w+ (?:one )?(?:do|work|suit)\b|\bwhich\b/u.test(text))
+  return asked && mating && strange <= 1 && !scene.aspects.some((aspect) => aspect !== 'welfare')
+    ? ask(reading, 'birds', [])
+    : undefined
+}
+
 /** Readable, but with nothing in it to read: signs only, one letter, symbols, a word said over and over. */
 export const readNoise: Reader = (reading) => {
   const letters = reading.text.replace(/[^\p{L}\p{N}]/gu, '')

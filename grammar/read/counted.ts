@@ -23,6 +23,7 @@ const lookOf = (look: readonly Token[], tokens: readonly Token[]): string => {
     return big.test(tokens[at - 1]?.word ?? '') ? 'bigspot' : 'spot'
   }
   return look
+    .filter((token) => token.type !== 'trait' || token.trait !== 'blue egg') // no chick lays
     .filter((token) => look.length === 1 || !isClear(token))
     .map((token) => (token.type === 'colour' ? token.colour : token.type === 'trait' ? token.trait : token.word))
     .join(' ')

@@ -88,6 +88,7 @@ function isAsked(tokens: readonly Token[], at: number): boolean {
   if (isOrNot(tokens, at)) return true
   if (counting.test(text(since)) || counting.test(text(till))) return true
   const asking = text(since)
+  if (/^any(?: of (?:the|them))?$/u.test(text(since.slice(-1)))) return true // "any chocolate boys"
   const verb = will.exec(asking)
   return verb !== null && young.test(asking) && !/\b(?:tell|see|know|sort|pick|spot)\b/u.test(asking)
 }
