@@ -4,7 +4,7 @@ import type { Token } from './token.ts'
 
 const ofColour = /(?:colou?r|shade|couleur|farbe|kleur|color)/u
 
-const ofLaying = /^(?:eggs?|lay|lays|laying)/u
+const ofLaying = /^(?:eggs?|egs?|egss|eggz|lay|lays|laying)/u
 
 /** "and their eggs, what colour", "what colour will the daughters lay", "how brown are the eggs": of the shell, not of the chicks. */
 function isOfShell(tokens: readonly Token[], at: number): boolean {
@@ -66,6 +66,13 @@ const isNoun = (tokens: readonly Token[], at: number): boolean =>
   ['close', 'stop', 'comma', 'forWhom', 'of'].includes(tokens[at + 1]?.type ?? 'stop') &&
   ['breed', 'family', 'colour', 'which', 'sexlink', 'their', 'filler'].includes(tokens[at - 1]?.type ?? '')
 
+/** "1 in 4 die in shell": no colour of an egg. */
+const isDeathInShell = (tokens: readonly Token[], at: number): boolean =>
+  /^shells?$/u.test(tokens[at]!.word) &&
+  tokens
+    .slice(Math.max(0, at - 4), at)
+    .some(({ word }) => /^(?:die|dies|died|dying|dead|death|deaths|quit|quits|stuck|pipped)$/u.test(word))
+
 function spoken(tokens: readonly Token[]): readonly Aspect[] {
   const shades = tokens.some(
     (token, at) =>
@@ -100,6 +107,7 @@ function spoken(tokens: readonly Token[]): readonly Aspect[] {
       if (token.aspect === 'welfare' && isForTable(tokens, at)) return ['size']
       if (token.aspect === 'hardiness' && isPastSeason(tokens, at)) return []
       if (token.aspect === 'adults' && weighed) return []
+      if (isDeathInShell(tokens, at)) return []
       if (shells && /^(?:come|comes|turn)s? out$/u.test(token.word)) return [] // what eggs come out
       if (areChicks(tokens, at)) return ['chicks']
       if (token.aspect === 'hardiness' && ofWinterLaying.test(token.word)) return ['hardiness', 'eggs']

@@ -56,7 +56,7 @@ function heardAs(words: readonly Word[], from: number, to: number): string | und
   const window = words.slice(from, to)
   if (window.length < 2 || window.some(({ raw }) => raw.type !== 'word')) return undefined
   if (window.some((word) => isWritten(word) || word.mended !== undefined)) return undefined
-  if (/^(?:an?|the|my|some|his|her)$/u.test(window[0]!.word)) return undefined
+  if (/^(?:an?|the|my|some|his|her|w|n)$/u.test(window[0]!.word)) return undefined
   const known = window.every(({ word }) => isKnownWord(word) || isColours(word))
   if (known && (window.length < 3 || reads(window) || isJoint(window[0]!))) return undefined
   const run = window.map(({ word }) => word).join('')

@@ -69,6 +69,7 @@ function clausesOf(tokens: readonly Token[]): readonly (readonly Token[])[] {
       isOfShell(token, tokens) ||
       isOfShare(tokens, i) ||
       isChoice(tokens, i) ||
+      isOfWeight(tokens, i) ||
       isDenied(tokens, i) ||
       isOnDay(tokens, i)
     )
@@ -190,6 +191,15 @@ function isChoice(tokens: readonly Token[], at: number): boolean {
   const mated = ['cock', 'hen', 'breed', 'family'].includes(tokens[at + (first ? 3 : 1)]?.type ?? '')
   return named && !mated && (first || second || (token.type === 'or' && pair(before, after)))
 }
+
+/** "heavy or light hens": of their weight. */
+const isOfWeight = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at]!.word === 'light' &&
+  [tokens.slice(Math.max(0, at - 3), at), tokens.slice(at + 1, at + 4)].some(
+    (near) =>
+      near.some(({ word }) => word === 'heavy') &&
+      near.some(({ type, word }) => type === 'or' || /^(?:vs|and|versus|than)$/u.test(word)),
+  )
 
 /** "how brown are the eggs": no colour of a bird. */
 const isOfEggs = (token: Token, before: Token | undefined): boolean => token.type === 'colour' && before?.word === 'how'

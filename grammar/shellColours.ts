@@ -46,6 +46,18 @@ function isInEggs(tokens: readonly Token[], at: number): boolean {
   return /^(?:in|into|on|for|to)$/u.test(link.word) && isEgg(tokens[i] ?? none)
 }
 
+/** "blue, or pale green?": one of two shades is of no bird's feathers, so the other is of eggs too. */
+function isBesideGreen(tokens: readonly Token[], at: number): boolean {
+  const near = tokens.slice(Math.max(0, at - 4), at + 5).filter((token) => token !== tokens[at])
+  const joined = tokens.slice(Math.max(0, at - 3), at + 4).some(({ type }) => type === 'or')
+  const green = (token: Token | Placeless): boolean =>
+    /^(?:green|greener|olive|olives|seafoam|teal|mint)$/u.test(token.word)
+  const next = tokens[at + 1] ?? none
+  return (
+    joined && (green(tokens[at]!) || near.some((token) => green(token) && isShade(token))) && !ofBird.has(next.type)
+  )
+}
+
 /** "an Easter Egger who lays seafoam": the verb right behind a hen that may lay several colours. */
 function isShown(tokens: readonly Token[], verb: number): boolean {
   let i = verb - 1
@@ -82,7 +94,8 @@ export function shellColours(tokens: readonly Token[]): readonly Token[] {
         return { ...bare(token), type: 'trait', trait: 'lays blue' }
       }
     }
-    if (!isShade(token) || !(isBehindEggs(tokens, at) || isInEggs(tokens, at))) return token
+    if (!isShade(token) || !(isBehindEggs(tokens, at) || isInEggs(tokens, at) || isBesideGreen(tokens, at)))
+      return token
     const goal = shades.get(token.word)
     return goal === undefined
       ? { ...bare(token), type: 'aspect', aspect: 'shell' }

@@ -6,6 +6,7 @@ import { mate } from '../cross/mate.ts'
 import { nameOfBird } from '../cross/seen.ts'
 import { linkageNotes } from '../cross/linked.ts'
 import { crossCautions } from '../cross/cautions.ts'
+import { cautions } from '../data/cautions.ts'
 import { loci } from '../data/loci.ts'
 import { henSources } from '../hen/sources.ts'
 import type { Locus } from '../vocabulary.ts'
@@ -75,12 +76,14 @@ const onceEach = (cautions: readonly Caution[]): readonly Caution[] => [
 ]
 
 /** Asked whether it does harm, or asked nothing else: what of the mating does; or, asked first, that nothing known does. */
-function harmWords(cautions: readonly Caution[], aspects: readonly Aspect[]): string | undefined {
+function harmWords(due: readonly Caution[], aspects: readonly Aspect[]): string | undefined {
   const nothingElse = aspects.every((aspect) => aspect === 'why')
   if (!aspects.includes('welfare') && !nothingElse) return undefined
   const isAsked = aspects.includes('welfare')
-  const found = cautions.find(
-    ({ topic }) => topic === 'lethal' || topic === 'welfare' || (topic === 'size' && isAsked),
+  const heavy = (text: string): boolean => text === cautions.frizzle.text // of all chicks, and not of a few heads
+  const found = due.find(
+    ({ topic, text }) =>
+      topic === 'lethal' || (topic === 'welfare' && (isAsked || heavy(text))) || (topic === 'size' && isAsked),
   )?.text
   const none = 'No harm that I know of comes of this mating: no killer gene and no feather fault is doubled.'
   if (found !== undefined) return fitting(found)

@@ -39,7 +39,8 @@ const isLoose = ({ saidOf }: Bird): boolean =>
   saidOf.lacks.length === 0 &&
   saidOf.parts.some(({ type }) => type === 'colour') &&
   saidOf.parts.every(({ type, word }) => looseParts.has(type) && !word.endsWith(' ones'))
-const isByBreed = ({ saidOf }: Bird): boolean => saidOf.parts.some(({ type }) => type === 'breed' || type === 'family')
+const isByBreed = ({ saidOf }: Bird): boolean =>
+  saidOf.parts.some(({ type }) => type === 'breed' || type === 'family' || type === 'gene')
 
 /** Without the colours that trail behind them; genes told beside such a colour are of the bird before it. */
 function withoutLoose(birds: readonly Bird[]): readonly Bird[] {

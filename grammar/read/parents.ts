@@ -163,13 +163,20 @@ const isEither = ({ words, scene }: Reading): boolean =>
 const orOther =
   /\b(mum|mom|mother|dam|hen|dad|father|daddy|sire|roo|cock) (?:is|was|either|could be|must be|might be)\b(?: \w+){1,5} or\b/u
 
+const isPullet = ({ saidOf }: Bird): boolean => saidOf.parts.some(({ word }) => /^pullets?$/u.test(word))
+
 /** Candidates: birds told, by sex; those of no told sex may be either, and count as the sex that is in doubt. */
 function candidates(reading: Reading): { readonly sires: readonly Bird[]; readonly dams: readonly Bird[] } {
   const { scene } = reading
+  const areFathers = ({ by }: (typeof scene.matings)[number]): boolean =>
+    by !== 'sex' && reading.tokens.some((token) => token.type === 'cock' && token.parent && token.many) // "dads: A + B"
+  const fathers = scene.matings.filter(areFathers).flatMap(({ sires, dams }) => [...sires, ...dams])
   const rivals = scene.birds.some(({ sex, named }) => named && sex === 'M')
   const mated = {
-    sires: scene.matings.flatMap(({ sires }) => sires).filter((bird) => !rivals || !isChickItself(bird, reading)),
-    dams: scene.matings.flatMap(({ dams }) => dams),
+    sires: [...fathers, ...scene.matings.filter((mating) => !areFathers(mating)).flatMap(({ sires }) => sires)].filter(
+      (bird) => !rivals || !isChickItself(bird, reading),
+    ),
+    dams: scene.matings.filter((mating) => !areFathers(mating)).flatMap(({ dams }) => dams),
   }
   const solid = scene.birds.filter(
     (bird) => (isSolid(bird) || (bird.sex !== undefined && bird.named)) && !isChickItself(bird, reading),
@@ -179,6 +186,17 @@ function candidates(reading: Reading): { readonly sires: readonly Bird[]; readon
   const ofChick = isEither(reading) ? named.filter((bird) => bird.sex === undefined && isOfChick(bird, reading)) : []
   const females = [...mated.dams, ...named.filter(({ sex }) => sex === 'F'), ...ofChick]
   const unsexed = named.filter((bird) => bird.sex === undefined && !ofChick.includes(bird))
+  // "who fathered my barred pullet, Buff Orp or Barred Rock. mum RIR"
+  const fathered = /\bwho (?:fathered|sired)\b|\bwhos the (?:dad|daddy|father|sire)\b/u.test(reading.words.join(' '))
+  const isMother = ({ saidOf }: Bird): boolean =>
+    saidOf.parts.some(({ type, word }) => (type === 'hen' || type === 'kin') && !/^pullets?$/u.test(word))
+  if (males.length === 0 && fathered && females.some(isMother))
+    return {
+      sires: [...females.filter((bird) => !isMother(bird) && !isPullet(bird)), ...unsexed].filter(
+        ({ named: told }) => told,
+      ),
+      dams: females.filter(isMother),
+    }
   const others = males.length > 0 ? unsexed.filter((bird) => isOtherThan(bird, reading)) : []
   const open = unsexed.filter((bird) => !others.includes(bird))
   const sires =

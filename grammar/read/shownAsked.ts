@@ -64,7 +64,7 @@ const partsOf = ({ parts, carried, lacks, cross }: BirdSaid): readonly number[] 
 ]
 
 const counting =
-  /\b(?:how many|how much|what part|percent|percentage|share|fraction|proportion|ratio|odds|chances?|number)\b|%/u
+  /\b(?:how many|how much|what part|percent|percentage|share|fraction|proportion|ratio|odds|chances?|number)\b|%|\bout of \d/u
 const will = /\b(?:will|would|wil|gonna|do|does|can|could|should|might|are|is|any|get)\b/u
 const young =
   /\b(?:they|them|any|all|chicks?|babies|offspring|kids|sons|daughters|boys|girls|pullets|cockerels|some|half|everyone|everything)\b/u

@@ -2,7 +2,7 @@
 
 export const chatter: readonly string[] =
   `able abt actually greetings lurker lurkers lurking newbie allegedly already alright although altogether amazing anyways apart apparently appreciate april around
-  articles asap asking assume august aunt auto aware awesome bantam based basically basket basics batch beginner believe
+  gday tainted taint articles asap asking assume august aunt auto aware awesome bantam based basically basket basics batch beginner believe
   better birthday bloke blood blurry boil boring bottom brand breast brooder brooders brought bucket budget bump bumble
   bummer cage camp cancel candled candling cannot car casa cause center chance cheaper check clear clue clutch coat coop
   coops copy cost course crate crazy crowing cull culled culls currently cute damn daylight december deal decent dirt disease

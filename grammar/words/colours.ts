@@ -33,7 +33,7 @@ export const colourWords = {
   duckwing: 'duckwing, duck wing',
   mottled: 'mottled, mottle, mottles, cailloute',
   speckled: 'speckled, speckle, speckledy, speckles, spekled, speckeled, tricolour',
-  light: 'light, hell, lite, lt, licht, lights, helle, herminee, hermine',
+  light: 'light, clara, claras, claro, claros, hell, lite, lt, licht, lights, helle, herminee, hermine',
   dark: 'dark, drk, dk, darks, donker, dunkel',
   yellow: 'yellow, yellows, lemon, yellowish, blonde, blond, jaune, amarillo',
   pale: 'pale, paler, cremy, off white, straw, light coloured, light colored, creamy white',
