@@ -45,7 +45,7 @@ export type Reading = {
 }
 
 /** Tokens of a message that are read at all; words beyond are left. */
-const mostTokens = 900
+const mostTokens = 750
 /** Clauses that are parsed: those with the most words of birds in them. */
 const mostClauses = 24
 /** Tokens handed to the parser in one message. */
