@@ -1,6 +1,6 @@
 // grammar/read/decline.ts: spoken to, but not this bot's work: illness, law, pictures, thanks, and what has nothing to do with chicks.
 import { commonOf, isSolid, type Reader } from './common.ts'
-import { isAdvert } from './lines.ts'
+import { isAdvert } from './lineTopic.ts'
 import { isToldPair, pairsIn } from './pairs.ts'
 import type { Reading } from '../reading.ts'
 import type { DeclineQuestion } from '../../core/question.ts'

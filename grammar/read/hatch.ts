@@ -1,7 +1,7 @@
 // grammar/read/hatch.ts: eggs to set, pullets to expect, hatch dates, waiting after a change of cocks, hens to a cock.
 import { commonOf, numberBefore, type Reader } from './common.ts'
 import { dateIn, daysBefore } from './dates.ts'
-import { hensIn } from './lines.ts'
+import { hensIn } from './lineTopic.ts'
 import { isPlainTopic } from './topic.ts'
 import { isToldPair, pairsIn } from './pairs.ts'
 import { shownAsked } from './shownAsked.ts'

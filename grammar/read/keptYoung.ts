@@ -1,7 +1,7 @@
 // grammar/read/keptYoung.ts: "kept two sons from A x B, put them back over B": a bird is kept of one mating, and put to another.
 import { breedNamed } from '../../core/breeds.ts'
 import { chicksCounted } from './chicks.ts'
-import { crossOf } from './cross.ts'
+import { crossOf } from './crossOf.ts'
 import { isHybrid, type Reader } from './common.ts'
 import { pairsIn, type Pair } from './pairs.ts'
 import { readingOf, type Reading } from '../reading.ts'

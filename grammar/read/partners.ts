@@ -1,7 +1,7 @@
 // grammar/read/partners.ts: which hens for my cock, which cock for my hens, and to what end.
 import { breedNamed } from '../../core/breeds.ts'
 import { commonOf, goalsOf, isHybrid, isProduct, isSolid, refsOf, type Reader } from './common.ts'
-import { crossOf } from './cross.ts'
+import { crossOf } from './crossOf.ts'
 import { isToldPair, type Pair } from './pairs.ts'
 import type { Bird } from '../bird.ts'
 import type { Reading } from '../reading.ts'

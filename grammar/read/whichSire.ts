@@ -1,6 +1,6 @@
 // grammar/read/whichSire.ts: "A and B, which should be the dad": both ways round are wanted, and nobody's father is sought.
 import { isSolid, type Reader } from './common.ts'
-import { crossOf } from './cross.ts'
+import { crossOf } from './crossOf.ts'
 import type { Bird } from '../bird.ts'
 import type { Reading } from '../reading.ts'
 
