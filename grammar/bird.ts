@@ -72,10 +72,13 @@ const breedTrait = (name: string): readonly string[] =>
         ? ['frizzle']
         : []
 
-const carriedGenotype = (carried: readonly Carried[], sex: Sex | undefined): ToldGenotype =>
+/** @param forEggs known by its eggs: of such a bird, blue is the shell */
+const carriedGenotype = (carried: readonly Carried[], sex: Sex | undefined, forEggs: boolean): ToldGenotype =>
   Object.assign(
     {},
-    ...carried.flatMap(({ copies, what }) => traitsIn(what).map((trait) => toldByWord(trait, copies, sex))),
+    ...carried.flatMap(({ copies, what }) =>
+      traitsIn(what).map((trait) => toldByWord(forEggs && trait === 'blue' ? 'blue egg' : trait, copies, sex)),
+    ),
   )
 
 /** What a bird is said not to have: without a dominant it is pure for the wild type. */
@@ -249,7 +252,7 @@ export function birdOf(said: BirdSaid, sex?: Sex, carry?: string): Bird {
     ...varieties?.genotype,
     ...traitGenotype(said, part),
     ...lackedGenotype(said.lacks, part),
-    ...carriedGenotype(said.carried, part),
+    ...carriedGenotype(said.carried, part, /Egger$|-egg layer$/u.test(varieties?.names[0] ?? '')),
     ...(read?.ok ? read.value : {}),
   }
   const cross = said.cross && crossRef(said)

@@ -84,7 +84,11 @@ export const chickOutOfBy = ([chick, , dam, , sire]: [Token, Token, BirdSaid, To
   offspring(undefined, true, byOf(dam, sire), chick)
 export const ofBy = ([word, dam, , sire]: [Token, BirdSaid, Token, BirdSaid]): Saying =>
   offspring(undefined, true, byOf(dam, sire), word)
-export const outOfOne = ([who, , of]: [BirdSaid, Token, BirdSaid]): Saying => offspring(who, false, of, undefined)
+/** "a pullet from my Sussex hen"; "a Marans cock from show lines" has a line and no parent. */
+export const outOfOne = ([who, , of]: [BirdSaid, Token, BirdSaid], _at: number, reject: Reject): Saying | Reject =>
+  of.parts.every(({ type }) => type === 'line') && of.cross === undefined
+    ? reject
+    : offspring(who, false, of, undefined)
 export const chickOfOne = ([chick, , of]: [Token, Token, BirdSaid]): Saying => offspring(undefined, true, of, chick)
 
 // --- who is who ---

@@ -161,12 +161,12 @@ export const readPointing: Reader = (reading) => {
       type === 'cock' ||
       type === 'hen' ||
       type === 'colour' ||
-      /^(?:he|she|him|her|them|they|one|ones|it|that one|this one)$/u.test(word),
+      /^(?:he|she|him|her|them|they|one|ones|it|mine|that one|this one)$/u.test(word),
   )
   const asked =
     reading.asks ||
     has('question') ||
-    /^(?:is|are|can|could|should|would|will|do|does|which|what|who|may)\b/u.test(text)
+    /^(?:is|are|can|could|should|would|will|do|does|which|what|who|may|put|cross|mate|breed|run)\b/u.test(text)
   const strange = tokens.filter(({ type }) => type === 'unknown').length
   const mating =
     mates.test(text) &&
