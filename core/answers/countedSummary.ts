@@ -122,9 +122,11 @@ function impossible({ phrase, look }: Class, named: string): string {
     return `A ${phrase.chick} has a copy from each parent: one that does not show it carries it unseen. Else another cock did it.`
   if (look === 'chocolate')
     return 'A chocolate pullet has it from her father, who then carries it unseen; a chocolate cockerel has it from both parents.'
+  const gives = (verb: 'gives' | 'give'): string =>
+    phrase.chick.startsWith('not ') ? `${verb} only ${phrase.chick.slice(4)}s` : `${verb} no ${phrase.chick}`
   return fitting(
-    `Not from these two: ${named} gives no ${phrase.chick}. Another cock, a strange egg, or a parent that is not what it is called.`,
-    `Not from these two: they give no ${phrase.chick}. Another cock, a strange egg, or a parent that is not what it is called.`,
+    `Not from these two: ${named} ${gives('gives')}. Another cock, a strange egg, or a parent that is not what it is called.`,
+    `Not from these two: they ${gives('give')}. Another cock, a strange egg, or a parent that is not what it is called.`,
   )
 }
 

@@ -58,6 +58,13 @@ describe('chicks counted, against what the mating gives', () => {
         { count: 5, look: 'black' },
       ]),
     ).toBe('Blue: a splash cock gives no black chick with these hens.'))
+  test('a chick without what every chick must have is told as what they give alone', () =>
+    expect(
+      summary(['Silver Laced Wyandotte'], 'Golden Laced Wyandotte', [
+        { count: 9, look: 'silver' },
+        { count: 3, look: 'silver', shows: false },
+      ]),
+    ).toMatch(/^Not from these two: they give only silver chicks\./u))
   test('a word that tells nothing of the looks leaves the usual answer', () =>
     expect(summary(['Blue Orpington'], 'Black Orpington', [{ count: 4, look: 'tame' }])).toMatch(/^Half blue/u))
 })
