@@ -44,6 +44,8 @@ function phraseOver(words: readonly Word[], at: number, step: 1 | -1): Found | u
 
 /** Is there a word beside it that only a bird has beside it? Looks past colours, lines and numbers. */
 export function standsAsBird(words: readonly Word[], from: number, length: number): boolean {
+  const before = words[from - 1]?.word ?? ''
+  if (length === 1 && isUnit(words[from]!.word) && /^(?:per|each|in|the)$/u.test(before)) return false // "feed per lb"
   if (
     words.slice(from, from + length).every(({ raw }) => isCapital(raw.text)) &&
     !(words[from - 1]?.raw.type === 'number')

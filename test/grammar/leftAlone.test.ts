@@ -49,3 +49,8 @@ describe('chatter said to the bot is declined or asked about, and is no mating e
 test('a plain question is read by a bot set to listen', () => {
   expect(understand('RIR roo over barred rock hens, can I sex the chicks?', listening).question.kind).toBe('cross')
 })
+
+test('a price or a weight for each pound names no breed', () => {
+  const { question } = understand('is a cornish cross better than my dual purpose cockerels, feed per lb', addressed)
+  expect(JSON.stringify(question)).not.toContain('Light Brahma')
+})
